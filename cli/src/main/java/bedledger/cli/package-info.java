@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli;
+
+import org.jspecify.annotations.NullMarked;

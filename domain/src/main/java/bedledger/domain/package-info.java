@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.domain;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections;
+
+import org.jspecify.annotations.NullMarked;

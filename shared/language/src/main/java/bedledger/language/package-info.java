@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.language;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.ledger;
+
+import org.jspecify.annotations.NullMarked;
