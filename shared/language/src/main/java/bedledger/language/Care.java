@@ -1,0 +1,85 @@
+package bedledger.language;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Care of the standing crop. */
+public sealed interface Care extends Fact {
+
+    @Act(
+            word = "irrigate",
+            name = "care.irrigated",
+            help = "Water beds.",
+            example = "did irrigate N1..N4 --source well --depth 12mm")
+    record Irrigated(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("where the water came from") @Nullable String source,
+            @Asks("how much, as a depth of water") @Nullable Length depth,
+            @Asks("or how much over all the beds") @Nullable Volume volume,
+            @Asks("drip, overhead or by hand") @Nullable String how)
+            implements Care {}
+
+    @Act(
+            word = "weed",
+            name = "care.weeded",
+            help = "Weed beds by hand, hoe or flame.",
+            example = "did weed N3 --tool \"wheel hoe\"",
+            caution = Caution.FLAME)
+    record Weeded(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("hand, hoe, wheel hoe, flame …") @Nullable String tool)
+            implements Care {}
+
+    @Act(
+            word = "scout",
+            name = "care.scouted",
+            help = "Look for pests, disease and helpers.",
+            example = "did scout N1 --seen \"cabbage worms on 6 of 20 plants\"")
+    record Scouted(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("what was seen; 'nothing' counts") String seen,
+            @Asks("what was decided") @Nullable String decided)
+            implements Care {}
+
+    @Act(
+            word = "spray",
+            name = "care.sprayed",
+            help = "Apply a listed product against a pest, disease or weed.",
+            example =
+                    "did spray N1 --product \"Bt wettable powder\" --target \"cabbage worms\" --tried-first \"row cover, hand"
+                            + " picking\" --quantity 20g --pre-harvest-days 0 --re-entry 4h",
+            caution = Caution.SPRAY)
+    record Sprayed(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the product, as listed") MaterialName product,
+            @Asks("what it was meant for") @Nullable String target,
+            @Asks("what was tried first") @Nullable String triedFirst,
+
+            @Asks("product used over all the beds") @Nullable
+            Amount quantity,
+
+            @Asks("rate, as on the label") @Nullable String rate,
+
+            @Asks("time before anyone goes back in") @Nullable
+            Span reEntry,
+
+            @Asks(value = "days before harvest, as on the label", most = 1000) @Nullable
+            Integer preHarvestDays,
+
+            @Asks("the applicator's licence, if one is needed") @Nullable
+            String licence)
+            implements Care {}
+
+    @Act(
+            word = "cover",
+            name = "care.row-cover-on",
+            help = "Put a row cover or net on.",
+            example = "did cover N1 --material net")
+    record RowCoverOn(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("fleece, net …") @Nullable String material) implements Care {}
+
+    @Act(word = "uncover", name = "care.row-cover-off", help = "Take the row cover off.", example = "did uncover N1")
+    record RowCoverOff(
+            @Asks(value = "the beds", bare = true) List<BedId> beds) implements Care {}
+}

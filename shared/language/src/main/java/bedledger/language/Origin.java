@@ -1,0 +1,7 @@
+package bedledger.language;
+
+/** Where transplants come from. */
+public enum Origin {
+    OWN,
+    BOUGHT
+}

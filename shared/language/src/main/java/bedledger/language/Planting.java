@@ -1,0 +1,118 @@
+package bedledger.language;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Sowing, planting, and the end of a crop. */
+public sealed interface Planting extends Fact {
+
+    @Act(
+            word = "sow",
+            name = "crop.sown",
+            help = "Sow a crop straight into a bed.",
+            example = "did sow N5,N6 --crop carrot --seed-lot CA-7 --per-bed 25g")
+    record Sown(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the crop") CropName crop,
+            @Asks("the seed lot") @Nullable SeedLotId seedLot,
+            @Asks("seed used over all the beds") @Nullable Amount quantity,
+            @Asks("or seed used on each bed") @Nullable Amount perBed,
+            @Asks("the variety") @Nullable String variety,
+
+            @Asks(value = "rows on a bed", least = 1, most = 60) @Nullable
+            Integer rows)
+            implements Planting {
+        @Override
+        public List<Problem> faults() {
+            return OneOf.quantity(quantity, perBed);
+        }
+    }
+
+    @Act(
+            word = "transplant",
+            name = "crop.transplanted",
+            help = "Set out plants, your own or bought.",
+            example = "did transplant N1,N2 --crop broccoli --origin own --seed-lot BR-3 --plants 160")
+    record Transplanted(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the crop") CropName crop,
+            @Asks("own or bought") @Nullable Origin origin,
+
+            @Asks("the seed lot they were raised from") @Nullable
+            SeedLotId seedLot,
+
+            @Asks("bought plants: yes if certified organic, no if not") @Nullable
+            Boolean organic,
+
+            @Asks("bought plants: a temporary variance, if there is one") @Nullable
+            String variance,
+
+            @Asks("bought plants: from whom") @Nullable String supplier,
+
+            @Asks(value = "plants over all the beds", least = 1) @Nullable
+            Integer plants,
+
+            @Asks("the variety") @Nullable String variety,
+
+            @Asks(value = "rows on a bed", least = 1, most = 60) @Nullable
+            Integer rows)
+            implements Planting {}
+
+    @Act(
+            word = "stake",
+            name = "crop.staked",
+            help = "Stake, string or trellis a crop; say whether the edible part is kept clear of the soil.",
+            example = "did stake N5 --crop tomato --clear-of-soil yes")
+    record Staked(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the crop") CropName crop,
+
+            @Asks("yes if the edible part is kept clear of the soil") @Nullable
+            Boolean clearOfSoil)
+            implements Planting {}
+
+    @Act(
+            word = "sow-cover",
+            name = "cover.sown",
+            help = "Sow a cover crop.",
+            example = "did sow-cover N2 --crop \"rye and vetch\" --seed-lot RV-4 --quantity 0.4kg")
+    record CoverSown(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the cover crop or mix") CropName crop,
+            @Asks("the seed lot") @Nullable SeedLotId seedLot,
+            @Asks("seed used over all the beds") @Nullable Amount quantity,
+            @Asks("or seed used on each bed") @Nullable Amount perBed)
+            implements Planting {
+        @Override
+        public List<Problem> faults() {
+            return OneOf.quantity(quantity, perBed);
+        }
+    }
+
+    @Act(
+            word = "end-cover",
+            name = "cover.ended",
+            help = "End a cover crop and say how.",
+            example = "did end-cover N2 --how mown --stage flowering",
+            caution = Caution.FLAIL)
+    record CoverEnded(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+
+            @Asks("mown, tilled, crimped, tarped, winter-killed, grazed or hauled-off")
+            CoverEnd how,
+
+            @Asks("before-flowering, flowering or seed") @Nullable
+            Stage stage)
+            implements Planting {}
+
+    @Act(
+            word = "finish",
+            name = "crop.finished",
+            help = "Say that a crop is finished without a last harvest.",
+            example = "did finish N5 --crop tomato")
+    record CropFinished(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the crop") CropName crop,
+            @Asks("why, as in frost or disease") @Nullable String why)
+            implements Planting {}
+}

@@ -1,0 +1,90 @@
+package bedledger.language;
+
+import org.jspecify.annotations.Nullable;
+
+/** Seed and stock, and the inputs that come onto the farm. */
+public sealed interface Stock extends Fact {
+
+    @Act(
+            word = "receive-seed",
+            name = "seed.received",
+            help = "Enter seed, planting stock or bought plants as they come in.",
+            example =
+                    "did receive-seed CA-7 --crop carrot --quantity 100g --supplier \"Hill Seeds\" --organic no --treatment"
+                            + " untreated --suppliers-asked 3")
+    record SeedReceived(
+            @Asks(value = "the farm's name for the lot", bare = true)
+            SeedLotId seedLot,
+
+            @Asks("the crop; a mix by its name in the crop table")
+            CropName crop,
+
+            @Asks("how much") Amount quantity,
+            @Asks("who sold it") @Nullable String supplier,
+            @Asks("the supplier's own lot number") @Nullable String supplierLot,
+
+            @Asks("yes if certified organic, no if not") @Nullable
+            Boolean organic,
+
+            @Asks("untreated, listed-treatment or other-treatment") @Nullable
+            Treatment treatment,
+
+            @Asks("seed, planting-stock or seedlings") @Nullable
+            StockForm form,
+
+            @Asks(value = "how many suppliers were asked for organic; 0 if none was", most = 100) @Nullable
+            Integer suppliersAsked,
+
+            @Asks("who was asked, when, and what they said") @Nullable
+            String search,
+
+            @Asks("certificate number or where it is kept") @Nullable
+            String certificate,
+
+            @Asks("receipt or invoice") @Nullable String receipt)
+            implements Stock {}
+
+    @Act(
+            word = "list-material",
+            name = "material.listed",
+            help = "List an input with its maker, make-up and proof of approval before it is used.",
+            example =
+                    "did list-material \"Feather meal 13-0-0\" --maker \"Plain Mills\" --approval \"certifier's letter\"")
+    record MaterialListed(
+            @Asks(value = "full name and formulation", bare = true)
+            MaterialName material,
+
+            @Asks("who makes it") @Nullable String maker,
+            @Asks("what is in it") @Nullable String composition,
+
+            @Asks("what it is for: fertility, pest, disease, weed, cleaning, mulch") @Nullable
+            String use,
+
+            @Asks("total nitrogen, of fresh weight") @Nullable
+            Share nitrogen,
+
+            @Asks("phosphorus (P, not P2O5), of fresh weight") @Nullable
+            Share phosphorus,
+
+            @Asks("carbon, of dry weight") @Nullable Share carbon,
+            @Asks("dry share of fresh weight") @Nullable Share dry,
+
+            @Asks("who approved it, when, and where the proof is kept") @Nullable
+            String approval)
+            implements Stock {}
+
+    @Act(
+            word = "receive-material",
+            name = "material.received",
+            help = "Enter an input as it comes in.",
+            example = "did receive-material \"Feather meal 13-0-0\" --quantity 50kg --receipt 2214")
+    record MaterialReceived(
+            @Asks(value = "the material, as listed", bare = true)
+            MaterialName material,
+
+            @Asks("how much") Amount quantity,
+            @Asks("who sold it") @Nullable String supplier,
+            @Asks("batch or lot number") @Nullable String batch,
+            @Asks("receipt or invoice") @Nullable String receipt)
+            implements Stock {}
+}
