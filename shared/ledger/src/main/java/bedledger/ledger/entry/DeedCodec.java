@@ -1,0 +1,116 @@
+package bedledger.ledger.entry;
+
+import bedledger.language.ActKind;
+import bedledger.language.Acts;
+import bedledger.language.Ask;
+import bedledger.language.BadValue;
+import bedledger.language.Fact;
+import bedledger.language.FactReader;
+import bedledger.language.Located;
+import bedledger.language.LotAmount;
+import bedledger.language.Words;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes and reads the payload of an entry: one JSON object with the fields of the head and of the fact side by side. */
+public final class DeedCodec {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    /** The payload; what was not recorded is left out. */
+    public static ObjectNode write(Deed deed) {
+        ObjectNode payload = HeadCodec.write(deed.head());
+        for (Ask ask : Acts.of(deed.fact().getClass()).asks()) {
+            Object value = ask.in(deed.fact());
+            if (value != null && !(value instanceof List<?> list && list.isEmpty())) {
+                payload.set(ask.name(), node(value));
+            }
+        }
+        return payload;
+    }
+
+    private static JsonNode node(Object value) {
+        if (value instanceof List<?> list) {
+            ArrayNode array = JSON.arrayNode(list.size());
+            list.forEach(one -> array.add(node(one)));
+            return array;
+        }
+        if (value instanceof Boolean flag) {
+            return JSON.booleanNode(flag);
+        }
+        if (value instanceof Integer || value instanceof Long) {
+            return JSON.numberNode(((Number) value).longValue());
+        }
+        if (value instanceof LotAmount part) {
+            return JSON.objectNode()
+                    .put("lot", part.lot().toString())
+                    .put("quantity", part.quantity().toString());
+        }
+        return JSON.textNode(value instanceof Enum<?> choice ? Words.of(choice) : value.toString());
+    }
+
+    /**
+     * Reads a payload of the kind stored under this name and revision, bringing older revisions up to date first.
+     *
+     * @throws UnreadableEntry for a name, revision or field this program does not know, or a value that cannot be
+     */
+    public static Deed read(String name, int revision, JsonNode stored) {
+        ActKind kind = Acts.byName(name)
+                .orElseThrow(() -> new UnreadableEntry("The entry kind '" + name
+                        + "' is not known to this program. A newer Bedledger wrote it: update, then try again."));
+        JsonNode payload = Upcasters.upToDate(kind, revision, stored);
+        try {
+            HeadCodec.Split split = HeadCodec.read(payload);
+            return new Deed(split.head(), fact(kind, split.rest()));
+        } catch (BadValue | IllegalStateException | ClassCastException bad) {
+            throw new UnreadableEntry("The payload of '" + name + "' cannot be read: " + bad.getMessage(), bad);
+        }
+    }
+
+    private static Fact fact(ActKind kind, Map<String, JsonNode> rest) {
+        Map<String, Object> values = new HashMap<>();
+        for (Ask ask : kind.asks()) {
+            JsonNode node = rest.remove(ask.name());
+            if (node != null) {
+                values.put(ask.name(), ask.list() ? list(ask, node) : value(ask.type(), node));
+            } else if (ask.required()) {
+                throw new UnreadableEntry("The payload of '" + kind.name() + "' lacks '" + ask.name() + "'.");
+            }
+        }
+        if (!rest.isEmpty()) {
+            throw new UnreadableEntry("The payload of '" + kind.name() + "' holds " + rest.keySet()
+                    + ", which revision " + kind.revision() + " does not have.");
+        }
+        return kind.make(values);
+    }
+
+    private static List<Object> list(Ask ask, JsonNode node) {
+        if (!node.isArray()) {
+            throw new UnreadableEntry("'" + ask.name() + "' is not a list.");
+        }
+        List<Object> values = new ArrayList<>();
+        node.forEach(one -> values.add(value(ask.type(), one)));
+        return List.copyOf(values);
+    }
+
+    private static Object value(Class<?> type, JsonNode node) {
+        if (Located.class.isAssignableFrom(type)) {
+            return FactReader.parse(
+                    type,
+                    node.path("lot").asText() + "=" + node.path("quantity").asText());
+        }
+        boolean flag = type == Boolean.class || type == boolean.class;
+        boolean whole = type == Integer.class || type == int.class || type == long.class;
+        if (flag ? !node.isBoolean() : whole ? !node.isIntegralNumber() : !node.isTextual()) {
+            throw new UnreadableEntry("'" + node + "' is not what a " + type.getSimpleName() + " is stored as.");
+        }
+        return FactReader.parse(type, node.asText());
+    }
+
+    private DeedCodec() {}
+}

@@ -1,0 +1,123 @@
+package bedledger.ledger.entry;
+
+import bedledger.language.Area;
+import bedledger.language.Correction;
+import bedledger.language.DocumentId;
+import bedledger.language.Head;
+import bedledger.language.PersonId;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+final class HeadCodec {
+    record Split(Head head, Map<String, JsonNode> rest) {}
+
+    static ObjectNode write(Head head) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("doneOn", head.doneOn().toString());
+        node.put("placeInDay", head.placeInDay());
+        text(node, "time", head.time());
+        text(node, "notedOn", head.notedOn());
+        text(node, "doneBy", head.doneBy());
+        text(node, "area", head.area());
+        text(node, "equipment", head.equipment());
+        text(node, "note", head.note());
+        if (head.people() != null) {
+            node.put("people", head.people());
+        }
+        if (head.minutes() != null) {
+            node.put("minutes", head.minutes());
+        }
+        if (!head.documents().isEmpty()) {
+            ArrayNode documents = node.putArray("documents");
+            head.documents().forEach(document -> documents.add(document.toString()));
+        }
+        if (head.corrects() != null) {
+            node.putObject("corrects")
+                    .put("number", head.corrects().number())
+                    .put("reason", head.corrects().reason());
+        }
+        return node;
+    }
+
+    private static void text(ObjectNode node, String name, @Nullable Object value) {
+        if (value != null) {
+            node.put(name, value.toString());
+        }
+    }
+
+    static Split read(JsonNode payload) {
+        Map<String, JsonNode> rest = new LinkedHashMap<>();
+        payload.properties().forEach(field -> rest.put(field.getKey(), field.getValue()));
+        JsonNode doneOn = rest.remove("doneOn");
+        JsonNode placeInDay = rest.remove("placeInDay");
+        if (doneOn == null || placeInDay == null || !placeInDay.isInt()) {
+            throw new UnreadableEntry("The payload lacks the day or the place in the day.");
+        }
+        try {
+            Head head = new Head(
+                    LocalDate.parse(doneOn.asText()),
+                    value(rest, "time", LocalTime::parse),
+                    placeInDay.intValue(),
+                    value(rest, "notedOn", LocalDate::parse),
+                    value(rest, "doneBy", PersonId::new),
+                    value(rest, "area", Area::parse),
+                    whole(rest, "people"),
+                    whole(rest, "minutes"),
+                    value(rest, "equipment", Function.identity()),
+                    value(rest, "note", Function.identity()),
+                    documents(rest),
+                    correction(rest.remove("corrects")));
+            return new Split(head, rest);
+        } catch (DateTimeException notADay) {
+            throw new UnreadableEntry("A day or time cannot be read: " + notADay.getMessage(), notADay);
+        }
+    }
+
+    private static <T> @Nullable T value(Map<String, JsonNode> rest, String name, Function<String, T> parse) {
+        JsonNode node = rest.remove(name);
+        if (node == null) {
+            return null;
+        }
+        if (!node.isTextual()) {
+            throw new UnreadableEntry("'" + name + "' is not text.");
+        }
+        return parse.apply(node.textValue());
+    }
+
+    private static @Nullable Integer whole(Map<String, JsonNode> rest, String name) {
+        JsonNode node = rest.remove(name);
+        if (node != null && !node.isInt()) {
+            throw new UnreadableEntry("'" + name + "' is not a whole number.");
+        }
+        return node == null ? null : node.intValue();
+    }
+
+    private static List<DocumentId> documents(Map<String, JsonNode> rest) {
+        JsonNode node = rest.remove("documents");
+        List<DocumentId> documents = new ArrayList<>();
+        if (node != null) {
+            node.forEach(one -> documents.add(new DocumentId(one.asText())));
+        }
+        return documents;
+    }
+
+    private static @Nullable Correction correction(@Nullable JsonNode node) {
+        return node == null
+                ? null
+                : new Correction(
+                        node.path("number").asLong(), node.path("reason").asText());
+    }
+
+    private HeadCodec() {}
+}

@@ -1,0 +1,32 @@
+package bedledger.ledger.entry;
+
+import bedledger.language.ActKind;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/**
+ * Brings payloads of older revisions up to date, one step at a time; a fact that an older revision did not hold stays "not recorded".
+ *
+ * <p>The seal is always checked against the stored bytes, never against what an upcaster makes of them.
+ */
+final class Upcasters {
+    /** One step: reads revision {@code from} of the kind so named, gives the next revision. */
+    record Step(String name, int from) {}
+
+    private static final Map<Step, UnaryOperator<JsonNode>> STEPS = Map.of();
+
+    static JsonNode upToDate(ActKind kind, int revision, JsonNode stored) {
+        if (revision < 1 || revision > kind.revision()) {
+            throw new UnreadableEntry("The entry kind '" + kind.name() + "' is stored at revision " + revision
+                    + "; this program knows 1 to " + kind.revision() + ". Update Bedledger, then try again.");
+        }
+        JsonNode payload = stored;
+        for (int from = revision; from < kind.revision(); from++) {
+            payload = STEPS.get(new Step(kind.name(), from)).apply(payload);
+        }
+        return payload;
+    }
+
+    private Upcasters() {}
+}

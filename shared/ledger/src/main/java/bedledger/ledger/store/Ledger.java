@@ -1,0 +1,180 @@
+package bedledger.ledger.store;
+
+import bedledger.language.ActId;
+import bedledger.language.Entry;
+import bedledger.language.PersonId;
+import bedledger.language.Place;
+import bedledger.ledger.journal.Journal;
+import bedledger.ledger.note.Checkpoint;
+import bedledger.ledger.note.Checkpoints;
+import bedledger.ledger.note.SignedNote;
+import bedledger.ledger.note.SigningKey;
+import bedledger.ledger.tree.Frontier;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.axonframework.common.jdbc.ConnectionProvider;
+import org.axonframework.common.transaction.TransactionManager;
+import org.axonframework.eventsourcing.eventstore.EventStorageEngine;
+import org.axonframework.serialization.Serializer;
+
+/**
+ * A book open for writing: one writer at a time, every commit forced in the journal before it is acknowledged.
+ *
+ * <p>Opening compares the database with the journal. A database that is behind, emptied or unreadable is brought up from the journal;
+ * a journal that is behind the database or the last checkpoint is a {@link Disagreement}, and nothing is written.
+ */
+public final class Ledger implements AutoCloseable {
+    private final BookFolder folder;
+    private final String more;
+    private final Serializer serializer = new DeedSerializer();
+    private Opening open;
+
+    private Ledger(BookFolder folder, String more) {
+        this.folder = folder;
+        this.more = more;
+        this.open = Opening.of(folder, more);
+    }
+
+    /** Makes a new book's folder, with the key that will sign its checkpoints. Throws {@link BookUnusable} where a book is already. */
+    public static void create(BookFolder folder, SigningKey key) {
+        try {
+            Files.createDirectories(folder.root());
+            if (Files.exists(folder.marker()) || Files.exists(folder.journal())) {
+                throw new BookUnusable("There is a book in '" + folder.root()
+                        + "' already; nothing was changed. Give another folder, or write in that one.");
+            }
+            Files.createDirectories(folder.documents());
+            folder.mark(key.verifier());
+        } catch (IOException failed) {
+            throw new BookUnusable("The book could not be made in '" + folder.root() + "': " + failed.getMessage()
+                    + ". Check that the disk is there, writable and not full.");
+        }
+    }
+
+    public static Ledger open(BookFolder folder) {
+        return open(folder, "");
+    }
+
+    static Ledger open(BookFolder folder, String more) {
+        folder.verifierKey();
+        folder.requireWritable();
+        return new Ledger(folder, more);
+    }
+
+    /** What opening had to put right, as sentences for people; empty in the normal case. */
+    public List<String> reports() {
+        return open.reports();
+    }
+
+    public long size() {
+        return open.transactions().head().size();
+    }
+
+    public Frontier frontier() {
+        return open.transactions().head().frontier();
+    }
+
+    /** When the last entry was written; empty before the first. */
+    public Optional<Instant> lastWritten() {
+        String at = open.transactions().head().lastWritten();
+        return at.isEmpty() ? Optional.empty() : Optional.of(Instant.parse(at));
+    }
+
+    /** Every entry of every act of which some entry touches one of the places, in the order written. */
+    public List<Entry> touching(Collection<? extends Place> places) {
+        return open.query().touching(places);
+    }
+
+    /** The keys ({@link Place#key()}) of all places so far that begin like this. */
+    public List<String> placeKeys(String beginning) {
+        return open.query().placeKeys(beginning);
+    }
+
+    /** The last place in a day given to an entry of that day; 0 if there is none. */
+    public int lastPlaceIn(LocalDate day) {
+        return open.query().lastPlaceIn(day);
+    }
+
+    public Optional<Entry> entry(long number) {
+        return open.query().entry(number);
+    }
+
+    public List<Entry> act(ActId act) {
+        return open.query().act(act);
+    }
+
+    /** Axon's storage of this book. */
+    public EventStorageEngine storageEngine() {
+        return open.engine(serializer);
+    }
+
+    public TransactionManager transactionManager() {
+        return open.transactions();
+    }
+
+    public ConnectionProvider connectionProvider() {
+        return open.transactions();
+    }
+
+    public Serializer serializer() {
+        return serializer;
+    }
+
+    /**
+     * Runs the work, in which Axon publishes events, as one commit: when this returns, its entries are acknowledged for good.
+     *
+     * @return whether the database took the entries at once; if not, it was closed and brought up from the journal, and any Axon
+     *     configuration made from the old storage engine must be made again
+     */
+    public boolean commit(PersonId writtenBy, Instant writtenAt, Runnable work) {
+        try {
+            open.transactions().commit(writtenBy, writtenAt, work);
+            return true;
+        } catch (CommittedInJournalOnly committed) {
+            open.abandon();
+            open = Opening.of(folder, more);
+            return false;
+        }
+    }
+
+    /** Signs the log as it stands and keeps the checkpoint; the last one again if nothing was written since. */
+    public SignedNote seal(SigningKey key) {
+        Checkpoints kept = Checkpoints.in(folder.checkpoints());
+        Checkpoint now = new Checkpoint(key.verifier().name(), size(), frontier().root());
+        Optional<SignedNote> last = kept.last();
+        if (last.isPresent() && last.get().text().equals(now.text())) {
+            return last.get();
+        }
+        SignedNote note = key.sign(now.text());
+        kept.append(note);
+        return note;
+    }
+
+    /** Throws the database away and makes it anew from the journal. */
+    public static List<String> rebuild(BookFolder folder) {
+        folder.verifierKey();
+        folder.requireWritable();
+        try (Journal journal = Journal.open(folder.journal())) {
+            Opening.setDatabaseAside(folder);
+            journal.recovery();
+        }
+        try (Ledger ledger = open(folder)) {
+            return ledger.reports();
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            open.close();
+        } catch (SQLException failed) {
+            open.abandon();
+        }
+    }
+}
