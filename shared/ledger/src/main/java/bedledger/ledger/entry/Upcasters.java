@@ -3,6 +3,7 @@ package bedledger.ledger.entry;
 import bedledger.language.ActKind;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /**
@@ -23,7 +24,8 @@ final class Upcasters {
         }
         JsonNode payload = stored;
         for (int from = revision; from < kind.revision(); from++) {
-            payload = STEPS.get(new Step(kind.name(), from)).apply(payload);
+            payload = Objects.requireNonNull(STEPS.get(new Step(kind.name(), from)), "an upcaster for every step")
+                    .apply(payload);
         }
         return payload;
     }

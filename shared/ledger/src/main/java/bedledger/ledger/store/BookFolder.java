@@ -47,8 +47,8 @@ public record BookFolder(Path root) {
     public VerifierKey verifierKey() {
         List<String> lines = lines();
         if (lines.size() < 3 || !lines.get(0).equals(FIRST) || !lines.get(1).matches("format [0-9]{1,6}")) {
-            throw new BookUnusable(
-                    "'" + root + "' is not a book: its file " + MARKER + " is damaged. Take that file from your backup.");
+            throw new BookUnusable("'" + root + "' is not a book: its file " + MARKER
+                    + " is damaged. Take that file from your backup.");
         }
         int format = Integer.parseInt(lines.get(1).substring("format ".length()));
         if (format > FORMAT) {

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 /** The H2 database of one book: its address, its tables, its head row. */
 final class Database implements AutoCloseable {
     /** Settings do not stick in the file, so every opening goes through here. */
-    private static final String SETTINGS = ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0";
+    private static final String SETTINGS =
+            ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0";
     /** Compact on closing when the file is this many times the journal, and larger than a small file ever needs to be. */
     private static final int BLOAT = 4;
 
@@ -37,8 +38,7 @@ final class Database implements AutoCloseable {
     static Database open(BookFolder folder, String more) throws SQLException, IOException {
         Files.createDirectories(folder.store());
         Path file = folder.store().toAbsolutePath().resolve("book");
-        Connection connection = DriverManager.getConnection(
-                "jdbc:h2:file:" + file + SETTINGS + more);
+        Connection connection = DriverManager.getConnection("jdbc:h2:file:" + file + SETTINGS + more);
         Database database = new Database(folder, connection);
         try {
             connection.setAutoCommit(false);
@@ -63,7 +63,8 @@ final class Database implements AutoCloseable {
                     + " meta VARBINARY(16) NOT NULL, leaf BINARY(32) NOT NULL, done_on DATE NOT NULL,"
                     + " place_in_day INT NOT NULL, UNIQUE (act, sequence))");
             sql.execute("CREATE INDEX IF NOT EXISTS entry_by_day ON entry (done_on, place_in_day)");
-            sql.execute("CREATE TABLE IF NOT EXISTS touch (place VARCHAR(130), number BIGINT, PRIMARY KEY (place, number))");
+            sql.execute(
+                    "CREATE TABLE IF NOT EXISTS touch (place VARCHAR(130), number BIGINT, PRIMARY KEY (place, number))");
             sql.execute("CREATE TABLE IF NOT EXISTS place (place VARCHAR(130) PRIMARY KEY)");
             sql.execute("CREATE TABLE IF NOT EXISTS head (one INT PRIMARY KEY, frontier VARBINARY(4096) NOT NULL,"
                     + " journal_bytes BIGINT NOT NULL, last_written VARCHAR(24) NOT NULL)");
@@ -72,7 +73,8 @@ final class Database implements AutoCloseable {
     }
 
     /** The head row; null where the rows do not bear it out, as after a cut file that H2 opened all the same. */
-    @Nullable Head head() throws SQLException {
+    @Nullable
+    Head head() throws SQLException {
         try (Statement sql = connection.createStatement();
                 ResultSet counted = sql.executeQuery("SELECT COUNT(*), COALESCE(MAX(number), 0) FROM entry")) {
             counted.next();

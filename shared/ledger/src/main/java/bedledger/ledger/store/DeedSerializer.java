@@ -43,15 +43,15 @@ final class DeedSerializer implements Serializer {
     }
 
     @Override
-    @SuppressWarnings("unchecked")
+    @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // Axon's signature
     public <S, T> T deserialize(SerializedObject<S> stored) {
         SerializedType type = stored.getType();
         if (type.getName().equals(META)) {
             return (T) MetaData.emptyInstance();
         }
         byte[] bytes = converter.convert(stored, byte[].class).getData();
-        return (T) DeedCodec.read(
-                type.getName(), Integer.parseInt(type.getRevision()), CanonicalJson.readStrict(bytes));
+        return (T)
+                DeedCodec.read(type.getName(), Integer.parseInt(type.getRevision()), CanonicalJson.readStrict(bytes));
     }
 
     @Override

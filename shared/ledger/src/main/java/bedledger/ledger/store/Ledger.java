@@ -146,7 +146,8 @@ public final class Ledger implements AutoCloseable {
     /** Signs the log as it stands and keeps the checkpoint; the last one again if nothing was written since. */
     public SignedNote seal(SigningKey key) {
         Checkpoints kept = Checkpoints.in(folder.checkpoints());
-        Checkpoint now = new Checkpoint(key.verifier().name(), size(), frontier().root());
+        Checkpoint now =
+                new Checkpoint(key.verifier().name(), size(), frontier().root());
         Optional<SignedNote> last = kept.last();
         if (last.isPresent() && last.get().text().equals(now.text())) {
             return last.get();

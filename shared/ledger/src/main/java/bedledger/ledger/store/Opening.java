@@ -59,7 +59,7 @@ final class Opening {
         Database database = openOrAnew(folder, more, reports);
         try {
             Head head = database.head();
-            if (head == null || head.size() == 0 && journal.length() > 0) {
+            if (head == null || (head.size() == 0 && journal.length() > 0)) {
                 boolean damaged = head == null;
                 database.abandon();
                 setDatabaseAside(folder);
@@ -95,8 +95,8 @@ final class Opening {
     }
 
     /** Brings the database up to the journal; a journal that is behind is a disagreement. */
-    private static Head level(
-            BookFolder folder, Journal journal, Database database, Head head, List<String> reports) throws SQLException {
+    private static Head level(BookFolder folder, Journal journal, Database database, Head head, List<String> reports)
+            throws SQLException {
         if (journal.length() < head.journalBytes()) {
             throw new Disagreement("The journal of the book is shorter than the database knows: " + journal.length()
                     + " bytes, where entry " + head.size() + " ended at byte " + head.journalBytes() + ".");

@@ -1,8 +1,8 @@
 package bedledger.ledger.store;
 
 import bedledger.language.Entry;
-import bedledger.ledger.entry.DeedCodec;
 import bedledger.ledger.entry.Deed;
+import bedledger.ledger.entry.DeedCodec;
 import bedledger.ledger.entry.Line;
 import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.journal.Journal;

@@ -78,8 +78,7 @@ final class SealedTransactions implements TransactionManager, ConnectionProvider
 
     private void seal(Pending gathered) throws SQLException {
         long added = gathered.lines.stream().mapToLong(line -> line.length + 1L).sum();
-        Head next = new Head(
-                gathered.head.frontier(), head.journalBytes() + added, gathered.head.lastWritten());
+        Head next = new Head(gathered.head.frontier(), head.journalBytes() + added, gathered.head.lastWritten());
         database.write(next);
         journal.append(gathered.lines);
         head = next;

@@ -8,7 +8,8 @@ final class StoreFailed extends BookUnusable {
 
     StoreFailed(SQLException cause) {
         super(
-                "The database of the book failed (" + cause.getMessage().lines().findFirst().orElse("")
+                "The database of the book failed ("
+                        + String.valueOf(cause.getMessage()).lines().findFirst().orElse("")
                         + "); nothing was written. The journal holds everything: run 'bedledger rebuild', then try again.",
                 cause);
     }

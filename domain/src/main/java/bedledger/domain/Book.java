@@ -1,0 +1,260 @@
+package bedledger.domain;
+
+import bedledger.language.BookKeeping;
+import bedledger.language.Correction;
+import bedledger.language.Entry;
+import bedledger.language.Farm;
+import bedledger.language.Head;
+import bedledger.language.PersonId;
+import bedledger.language.Place;
+import bedledger.language.Problem;
+import bedledger.language.Refused;
+import bedledger.ledger.note.SignedNote;
+import bedledger.ledger.note.SigningKey;
+import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.store.BookUnusable;
+import bedledger.ledger.store.Ledger;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A book open for writing: drafts are judged as a whole, in the order of the work, and written all or none. */
+public final class Book implements AutoCloseable {
+    private final Ledger ledger;
+    private final Clock clock;
+    private final ActIds ids;
+    private final BookKeeping.BookOpened opened;
+    private @Nullable ActGateway gateway;
+
+    private Book(Ledger ledger, Clock clock, ActIds ids, BookKeeping.BookOpened opened) {
+        this.ledger = ledger;
+        this.clock = clock;
+        this.ids = ids;
+        this.opened = opened;
+    }
+
+    /** Makes a new book whose first entry is {@code opened}, written at {@code practiceTime} if it is a practice book. */
+    public static Book create(
+            BookFolder folder,
+            SigningKey key,
+            BookKeeping.BookOpened opened,
+            PersonId writer,
+            Clock clock,
+            ActIds ids,
+            @Nullable Instant practiceTime) {
+        Ledger.create(folder, key);
+        Ledger ledger = Ledger.open(folder);
+        Book book = new Book(ledger, clock, ids, opened);
+        Instant at = book.timeOfWriting(practiceTime);
+        Head head = Head.on(LocalDate.ofInstant(at, book.zone()), 1).by(writer);
+        book.commit(List.of(new Entry(1, ids.next(at), 0, at, writer, head, opened)), writer, at);
+        return book;
+    }
+
+    public static Book open(BookFolder folder, Clock clock, ActIds ids) {
+        Ledger ledger = Ledger.open(folder);
+        try {
+            Entry first = ledger.entry(1)
+                    .orElseThrow(() -> new BookUnusable("The book in '" + folder.root()
+                            + "' has no first entry. Take the journal from your backup."));
+            if (!(first.fact() instanceof BookKeeping.BookOpened opened)) {
+                throw new BookUnusable("The first entry of the book in '" + folder.root()
+                        + "' does not open a book. Take the journal from your backup.");
+            }
+            return new Book(ledger, clock, ids, opened);
+        } catch (RuntimeException failed) {
+            ledger.close();
+            throw failed;
+        }
+    }
+
+    public BookKeeping.BookOpened opened() {
+        return opened;
+    }
+
+    public ZoneId zone() {
+        return ZoneId.of(opened.timeZone());
+    }
+
+    public long size() {
+        return ledger.size();
+    }
+
+    /** What opening the book had to put right, as sentences for people. */
+    public List<String> reports() {
+        return ledger.reports();
+    }
+
+    /** What the entries that touch these places say of them. */
+    public Farm farm(Collection<? extends Place> places) {
+        return Farm.of(ledger.touching(places));
+    }
+
+    /** The keys of all places so far that begin like this, as in {@code bed:}. */
+    public List<String> placeKeys(String beginning) {
+        return ledger.placeKeys(beginning);
+    }
+
+    public Optional<Entry> entry(long number) {
+        return ledger.entry(number);
+    }
+
+    /** The moment at which something written now is written; only a practice book takes a given one. */
+    public Instant timeOfWriting(@Nullable Instant given) {
+        if (given != null && !opened.practice()) {
+            throw new Refused(List.of(new Problem(
+                    "time of writing",
+                    given.toString(),
+                    "this is no practice book: the time of writing is the clock's",
+                    "leave it out; the day of the work is given with --on")));
+        }
+        Instant at = (given == null ? clock.instant() : given).truncatedTo(ChronoUnit.MILLIS);
+        Optional<Instant> last = ledger.lastWritten();
+        if (last.isPresent() && at.isBefore(last.get())) {
+            throw new Refused(List.of(new Problem(
+                    "time of writing",
+                    at.toString(),
+                    "the last entry was written at " + last.get() + ", and writing never goes back in time",
+                    given == null ? "set this computer's clock right, then try again" : "give a later moment")));
+        }
+        return at;
+    }
+
+    /**
+     * Judges drafts without writing them.
+     *
+     * @return the problems of each draft that cannot be written, by its index
+     */
+    public Map<Integer, List<Problem>> judge(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
+        Instant at = timeOfWriting(practiceTime);
+        return problems(candidates(drafts, writer, at), at);
+    }
+
+    /** Writes drafts, all or none; {@link Refused} holds every problem of every draft. */
+    public Written write(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
+        Instant at = timeOfWriting(practiceTime);
+        return writeAll(candidates(drafts, writer, at), writer, at);
+    }
+
+    /** Replaces an entry in force by a whole new fact of the same kind. */
+    public Written correct(long number, Draft draft, String why, PersonId writer, @Nullable Instant practiceTime) {
+        Instant at = timeOfWriting(practiceTime);
+        Entry wrong = existing(number);
+        int place = draft.head().placeInDay() > 0
+                ? draft.head().placeInDay()
+                : wrong.head().placeInDay();
+        Head head = draft.head().placed(place).correcting(new Correction(number, why));
+        return writeAll(List.of(answer(wrong, head, draft.fact(), writer, at)), writer, at);
+    }
+
+    /** Voids an entry in force. */
+    public Written strike(long number, String why, PersonId writer, @Nullable Instant practiceTime) {
+        Instant at = timeOfWriting(practiceTime);
+        Entry wrong = existing(number);
+        Head head = Head.on(wrong.head().doneOn(), wrong.head().placeInDay())
+                .by(writer)
+                .correcting(new Correction(number, why));
+        return writeAll(List.of(answer(wrong, head, new BookKeeping.Struck(), writer, at)), writer, at);
+    }
+
+    private Entry existing(long number) {
+        Entry wrong = ledger.entry(number)
+                .orElseThrow(() -> new Refused(List.of(new Problem(
+                        "entry",
+                        "#" + number,
+                        "there is no such entry; the last is #" + size(),
+                        "find the number with: bedledger bed BED"))));
+        if (wrong.fact() instanceof BookKeeping.BookOpened) {
+            throw new Refused(List.of(new Problem(
+                    "entry",
+                    "#" + number,
+                    "the entry that opens the book stands for ever",
+                    "start another book: bedledger new")));
+        }
+        return wrong;
+    }
+
+    private Entry answer(Entry wrong, Head head, bedledger.language.Fact fact, PersonId writer, Instant at) {
+        long sequence = ledger.act(wrong.act()).size();
+        return new Entry(size() + 1, wrong.act(), sequence, at, writer, head, fact);
+    }
+
+    private List<Entry> candidates(List<Draft> drafts, PersonId writer, Instant at) {
+        Map<LocalDate, Integer> places = new HashMap<>();
+        List<Entry> entries = new java.util.ArrayList<>();
+        for (Draft draft : drafts) {
+            LocalDate day = draft.head().doneOn();
+            int place = draft.head().placeInDay();
+            if (place == 0) {
+                place = places.computeIfAbsent(day, ledger::lastPlaceIn) + 1;
+            }
+            places.merge(day, place, Math::max);
+            long number = size() + 1 + entries.size();
+            entries.add(
+                    new Entry(number, ids.next(at), 0, at, writer, draft.head().placed(place), draft.fact()));
+        }
+        return entries;
+    }
+
+    private Map<Integer, List<Problem>> problems(List<Entry> candidates, Instant at) {
+        Map<Integer, List<Problem>> byIndex = new java.util.TreeMap<>();
+        long first = size() + 1;
+        LocalDate today = LocalDate.ofInstant(at, zone());
+        for (Entry candidate : candidates) {
+            List<Problem> own = Days.problems(candidate, today);
+            if (!own.isEmpty()) {
+                byIndex.put((int) (candidate.number() - first), own);
+            }
+        }
+        Judge.of(ledger, candidates)
+                .problems()
+                .forEach((number, problems) -> byIndex.merge(
+                        (int) (number - first),
+                        problems,
+                        (a, b) -> java.util.stream.Stream.concat(a.stream(), b.stream())
+                                .toList()));
+        return byIndex;
+    }
+
+    private Written writeAll(List<Entry> candidates, PersonId writer, Instant at) {
+        Map<Integer, List<Problem>> problems = problems(candidates, at);
+        if (!problems.isEmpty()) {
+            throw new Refused(
+                    problems.values().stream().flatMap(List::stream).distinct().toList());
+        }
+        List<String> says = Judge.of(ledger, candidates).says();
+        commit(candidates, writer, at);
+        return new Written(candidates, says);
+    }
+
+    private void commit(List<Entry> entries, PersonId writer, Instant at) {
+        ActGateway through = gateway == null ? new ActGateway(ledger) : gateway;
+        gateway = through;
+        boolean taken = ledger.commit(writer, at, () -> entries.forEach(through::send));
+        if (!taken) {
+            through.close();
+            gateway = null;
+        }
+    }
+
+    /** Signs the log as it stands; see {@link Ledger#seal}. */
+    public SignedNote seal(SigningKey key) {
+        return ledger.seal(key);
+    }
+
+    @Override
+    public void close() {
+        if (gateway != null) {
+            gateway.close();
+        }
+        ledger.close();
+    }
+}

@@ -1,0 +1,136 @@
+package bedledger.domain;
+
+import bedledger.language.BedId;
+import bedledger.language.BedState;
+import bedledger.language.Entry;
+import bedledger.language.Farm;
+import bedledger.language.Land;
+import bedledger.language.Misfit;
+import bedledger.language.Place;
+import bedledger.language.Problem;
+import bedledger.language.Step;
+import bedledger.ledger.store.Ledger;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Judges entries about to be written, as a whole and in the order of the work, against the timelines they touch. */
+final class Judge {
+    private final Farm before;
+    private final Farm after;
+    private final List<Entry> candidates;
+    private final Set<Long> numbers;
+
+    private Judge(List<Entry> known, List<Entry> candidates) {
+        this.before = Farm.of(known);
+        this.after = Farm.of(Stream.concat(known.stream(), candidates.stream()).toList());
+        this.candidates = candidates;
+        this.numbers = candidates.stream().map(Entry::number).collect(Collectors.toSet());
+    }
+
+    static Judge of(Ledger ledger, List<Entry> candidates) {
+        return new Judge(touched(ledger, candidates), candidates);
+    }
+
+    /** Loads what the candidates touch, and what that was split from, until nothing new turns up. */
+    private static List<Entry> touched(Ledger ledger, List<Entry> candidates) {
+        Map<Long, Entry> known = new TreeMap<>();
+        Set<Place> asked = new HashSet<>();
+        Set<Place> ask = new HashSet<>();
+        candidates.forEach(entry -> ask.addAll(entry.fact().places()));
+        candidates.stream()
+                .filter(entry -> entry.head().corrects() != null)
+                .flatMap(entry -> ledger.act(entry.act()).stream())
+                .forEach(entry -> {
+                    known.put(entry.number(), entry);
+                    ask.addAll(entry.fact().places());
+                });
+        while (asked.addAll(ask)) {
+            List<Entry> found = ledger.touching(ask);
+            found.forEach(entry -> known.put(entry.number(), entry));
+            Set<Place> parents = parents(found);
+            ask.clear();
+            ask.addAll(parents);
+            ask.removeAll(asked);
+        }
+        return List.copyOf(known.values());
+    }
+
+    private static Set<Place> parents(Collection<Entry> entries) {
+        return entries.stream()
+                .filter(entry -> entry.fact() instanceof Land.BedSplit)
+                .map(entry -> ((Land.BedSplit) entry.fact()).bed())
+                .collect(Collectors.toSet());
+    }
+
+    /** Why candidates cannot be written, by their number; empty if they can. */
+    Map<Long, List<Problem>> problems() {
+        Map<Long, List<Problem>> problems = new TreeMap<>();
+        after.misfits().forEach((number, misfits) -> {
+            if (numbers.contains(number)) {
+                problems.put(number, misfits.stream().map(Judge::problem).toList());
+            }
+        });
+        after.standing().idle().stream()
+                .filter(entry -> numbers.contains(entry.number()))
+                .forEach(entry -> problems.computeIfAbsent(entry.number(), n -> new ArrayList<>())
+                        .add(notInForce(entry)));
+        return problems;
+    }
+
+    private static Problem problem(Misfit misfit) {
+        String kind = misfit.place().key();
+        return misfit.as(kind.substring(0, kind.indexOf(':')));
+    }
+
+    private static Problem notInForce(Entry entry) {
+        long number = java.util.Objects.requireNonNull(entry.head().corrects()).number();
+        return new Problem(
+                "entry",
+                "#" + number,
+                "it is not in force",
+                "look at it with: bedledger entry " + number + "; correct or strike the entry that took its place");
+    }
+
+    /** What the writer should know: crops that end, and entries in the book that no longer fit. */
+    List<String> says() {
+        List<String> says = new ArrayList<>();
+        candidates.forEach(entry -> entry.fact().places().stream()
+                .filter(BedId.class::isInstance)
+                .forEach(bed -> ended((BedId) bed, entry).forEach(says::add)));
+        Map<Long, List<Misfit>> already = before.misfits();
+        new HashMap<>(after.misfits()).forEach((number, misfits) -> {
+            if (!numbers.contains(number) && !already.containsKey(number)) {
+                says.add("Entry #" + number + " no longer fits: "
+                        + misfits.get(0).place() + ": " + misfits.get(0).why()
+                        + ". It stays in the book, without effect, until it is corrected.");
+            }
+        });
+        return says;
+    }
+
+    private List<String> ended(BedId bed, Entry entry) {
+        return after.bed(bed).steps().stream()
+                .filter(step -> step.entry().number() == entry.number())
+                .flatMap(step -> endedBy(step).map(crop -> bed + ": " + crop + " ends with this."))
+                .toList();
+    }
+
+    private static Stream<String> endedBy(Step<BedState> step) {
+        boolean saidSo = step.entry().fact() instanceof bedledger.language.Planting
+                || step.entry().fact() instanceof bedledger.language.Harvesting
+                || step.entry().fact() instanceof Land;
+        return saidSo
+                ? Stream.empty()
+                : step.before().crops().stream()
+                        .filter(stand -> !step.after().crops().contains(stand))
+                        .map(stand -> stand.crop().name());
+    }
+}
