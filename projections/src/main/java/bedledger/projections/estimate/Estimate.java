@@ -200,8 +200,7 @@ public record Estimate(
     /** Whether all of the known doubt lies on one side of the best value. */
     public boolean isOneSided() {
         double nothing = 1e-9 * Math.abs(best);
-        return hasBand()
-                && (quadrature(Deviation::up) <= nothing || quadrature(Deviation::down) <= nothing);
+        return hasBand() && (quadrature(Deviation::up) <= nothing || quadrature(Deviation::down) <= nothing);
     }
 
     /** The same figure under one description of how it was worked out, in place of those of its parts. */

@@ -2,6 +2,7 @@ package bedledger.projections.estimate;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +13,12 @@ final class Figures {
     private Figures() {}
 
     static String three(double value) {
-        return value == 0 ? "0" : new BigDecimal(value).round(THREE_DIGITS).toPlainString();
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(THREE_DIGITS);
+        int decimals = Math.max(0, 2 - (rounded.precision() - rounded.scale() - 1));
+        return rounded.setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
     }
 
     static String inWords(Estimate estimate) {
@@ -25,7 +31,7 @@ final class Figures {
 
     static List<String> remarks(Estimate estimate) {
         List<String> sentences = new ArrayList<>(estimate.grounds().notes());
-        if (estimate.isOneSided()) {
+        if (estimate.isOneSided() && estimate.best() > 0) {
             String end = estimate.high() - estimate.best() <= 1e-9 * Math.abs(estimate.best()) ? "above" : "below";
             sentences.add("one-sided: the known ranges put nothing " + end + " the best value" + sides(estimate));
         }

@@ -60,7 +60,7 @@ public record QuadratSample(String name, List<Quadrat> quadrats, Optional<DrySha
         if (quadrats.size() < sampling.fewestQuadrats()) {
             words.add(new SampleWarning(
                     SampleWarning.Kind.FEW_QUADRATS,
-                    "n = " + quadrats.size() + "; at least " + Figures.three(sampling.fewestQuadrats())
+                    "n = " + quadrats.size() + "; at least " + Math.round(sampling.fewestQuadrats())
                             + " spots are advised"));
         }
         freshPerSquareMetre(sampling).coefficientOfVariation().ifPresent(variation -> {

@@ -48,13 +48,9 @@ public final class Tables {
         Names cropNames = new Names();
         crops.values().forEach(each -> cropNames.add(each.name(), each.aliases()));
         Names materialNames = new Names();
-        List<Boolean> added = file("materials").rows(row -> {
-            materialNames.add(row.text("material"), row.list("aliases"));
-            return true;
-        });
-        if (added.isEmpty()) {
-            throw new IllegalStateException("The table of materials is empty.");
-        }
+        file("materials")
+                .rows(row -> Map.entry(row.text("material"), row.list("aliases")))
+                .forEach(each -> materialNames.add(each.getKey(), each.getValue()));
         Map<Key, Coefficient> coefficients = new HashMap<>();
         Stream.concat(
                         file("crop-residue").rows(row -> TableReader.coefficient(row, "crop")).stream(),
@@ -143,6 +139,20 @@ public final class Tables {
     /** IPCC 2019 Refinement Table 11.1A, a cross-check only. */
     public static List<IpccClass2019> ipcc2019() {
         return new TableFile("ipcc-residue", "2019").rows(TableReader::ipcc2019);
+    }
+
+    /** The 2006 class a crop may be compared with; empty for a crop the IPCC does not have. */
+    public Optional<IpccClass2006> ipcc2006For(String crop) {
+        return cropNames.find(crop).flatMap(name -> ipcc2006().stream()
+                .filter(each -> each.crops().contains(name))
+                .findFirst());
+    }
+
+    /** The 2019 class a crop may be compared with; empty for a crop the IPCC does not have. */
+    public Optional<IpccClass2019> ipcc2019For(String crop) {
+        return cropNames.find(crop).flatMap(name -> ipcc2019().stream()
+                .filter(each -> each.crops().contains(name))
+                .findFirst());
     }
 
     /** Thresholds and factors for measurements. */
