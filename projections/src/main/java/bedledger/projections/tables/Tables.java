@@ -143,16 +143,20 @@ public final class Tables {
 
     /** The 2006 class a crop may be compared with; empty for a crop the IPCC does not have. */
     public Optional<IpccClass2006> ipcc2006For(String crop) {
-        return cropNames.find(crop).flatMap(name -> ipcc2006().stream()
-                .filter(each -> each.crops().contains(name))
-                .findFirst());
+        return cropNames
+                .find(crop)
+                .flatMap(name -> ipcc2006().stream()
+                        .filter(each -> each.crops().contains(name))
+                        .findFirst());
     }
 
     /** The 2019 class a crop may be compared with; empty for a crop the IPCC does not have. */
     public Optional<IpccClass2019> ipcc2019For(String crop) {
-        return cropNames.find(crop).flatMap(name -> ipcc2019().stream()
-                .filter(each -> each.crops().contains(name))
-                .findFirst());
+        return cropNames
+                .find(crop)
+                .flatMap(name -> ipcc2019().stream()
+                        .filter(each -> each.crops().contains(name))
+                        .findFirst());
     }
 
     /** Thresholds and factors for measurements. */
