@@ -1,0 +1,216 @@
+package bedledger.projections.tables;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The reference tables of one edition, under the farm's own values where it has any.
+ *
+ * <p>Lookups take any spelling of a name: case, hyphen, plural, alias. A value that no table holds is empty, never a
+ * default.
+ */
+public final class Tables {
+    /** The edition of the compiled tables in this program. */
+    public static final String EDITION = "2026";
+
+    private record Key(String of, Quantity quantity) {}
+
+    private final Map<String, Crop> crops;
+    private final Names cropNames;
+    private final Names materialNames;
+    private final Map<Key, Coefficient> coefficients;
+    private final Map<String, Source> sources;
+
+    private Tables(
+            Map<String, Crop> crops,
+            Names cropNames,
+            Names materialNames,
+            Map<Key, Coefficient> coefficients,
+            Map<String, Source> sources) {
+        this.crops = crops;
+        this.cropNames = cropNames;
+        this.materialNames = materialNames;
+        this.coefficients = coefficients;
+        this.sources = sources;
+    }
+
+    /** The tables that come with the program, without any farm's own values. */
+    public static Tables bundled() {
+        Map<String, Crop> crops = byName(file("crops").rows(TableReader::crop), Crop::name);
+        Names cropNames = new Names();
+        crops.values().forEach(each -> cropNames.add(each.name(), each.aliases()));
+        Names materialNames = new Names();
+        file("materials")
+                .rows(row -> Map.entry(row.text("material"), row.list("aliases")))
+                .forEach(each -> materialNames.add(each.getKey(), each.getValue()));
+        Map<Key, Coefficient> coefficients = new HashMap<>();
+        Stream.concat(
+                        file("crop-residue").rows(row -> TableReader.coefficient(row, "crop")).stream(),
+                        file("amendments").rows(row -> TableReader.coefficient(row, "material")).stream())
+                .forEach(each -> putOnce(coefficients, each));
+        return new Tables(
+                crops,
+                cropNames,
+                materialNames,
+                coefficients,
+                byName(file("sources").rows(TableReader::source), Source::key));
+    }
+
+    /**
+     * These tables with the farm's own values in front.
+     *
+     * @throws IllegalArgumentException for a crop or material no table knows, with the nearest names
+     */
+    public Tables with(Collection<OwnValue> own) {
+        Map<Key, Coefficient> together = new HashMap<>(coefficients);
+        for (OwnValue each : own) {
+            String name = name(each.of()).orElseThrow(() -> unknown(each));
+            together.put(new Key(name, each.quantity()), each.of(name));
+        }
+        return new Tables(crops, cropNames, materialNames, together, sources);
+    }
+
+    /** The crop under this name or alias. */
+    public Optional<Crop> crop(String typed) {
+        return cropNames.find(typed).map(crops::get);
+    }
+
+    /** Every crop, in the order of the table. */
+    public List<Crop> crops() {
+        return List.copyOf(crops.values());
+    }
+
+    /** The plain name of a material such as a manure, a compost or straw. */
+    public Optional<String> material(String typed) {
+        return materialNames.find(typed);
+    }
+
+    /** Every material that has a name here. */
+    public List<String> materials() {
+        return materialNames.all();
+    }
+
+    /** Crops that an unknown name may have meant, nearest first; empty when none is near. */
+    public List<String> nearestCrops(String typed) {
+        return cropNames.nearest(typed);
+    }
+
+    /** Materials that an unknown name may have meant, nearest first; empty when none is near. */
+    public List<String> nearestMaterials(String typed) {
+        return materialNames.nearest(typed);
+    }
+
+    /** A coefficient of a crop or material, the farm's own where it has one; empty when no table holds it. */
+    public Optional<Coefficient> coefficient(String of, Quantity quantity) {
+        return name(of).map(name -> coefficients.get(new Key(name, quantity)));
+    }
+
+    /** Every coefficient, own values included, in no particular order. */
+    public Collection<Coefficient> coefficients() {
+        return List.copyOf(coefficients.values());
+    }
+
+    /** What the source of a citation stands for; empty for an own value, whose source text is the farm's own. */
+    public Optional<Source> source(Citation citation) {
+        return citation.status() == Status.OWN ? Optional.empty() : Optional.ofNullable(sources.get(citation.source()));
+    }
+
+    /** Net weights of packs of a crop, in the order of the table. */
+    public List<PackWeight> packWeights(String crop) {
+        String name = cropNames.find(crop).orElse("");
+        return file("pack-weights").rows(TableReader::packWeight).stream()
+                .filter(each -> each.crop().equals(name))
+                .toList();
+    }
+
+    /** IPCC 2006 Table 11.2, a cross-check only. */
+    public static List<IpccClass2006> ipcc2006() {
+        return new TableFile("ipcc-residue", "2006").rows(TableReader::ipcc2006);
+    }
+
+    /** IPCC 2019 Refinement Table 11.1A, a cross-check only. */
+    public static List<IpccClass2019> ipcc2019() {
+        return new TableFile("ipcc-residue", "2019").rows(TableReader::ipcc2019);
+    }
+
+    /** The 2006 class a crop may be compared with; empty for a crop the IPCC does not have. */
+    public Optional<IpccClass2006> ipcc2006For(String crop) {
+        return cropNames
+                .find(crop)
+                .flatMap(name -> ipcc2006().stream()
+                        .filter(each -> each.crops().contains(name))
+                        .findFirst());
+    }
+
+    /** The 2019 class a crop may be compared with; empty for a crop the IPCC does not have. */
+    public Optional<IpccClass2019> ipcc2019For(String crop) {
+        return cropNames
+                .find(crop)
+                .flatMap(name -> ipcc2019().stream()
+                        .filter(each -> each.crops().contains(name))
+                        .findFirst());
+    }
+
+    /** Thresholds and factors for measurements. */
+    public static Sampling sampling() {
+        Map<String, Double> values = new HashMap<>();
+        file("sampling")
+                .rows(row -> Map.entry(row.text("key"), row.number("value")))
+                .forEach(each -> values.put(each.getKey(), each.getValue()));
+        return new Sampling(
+                value(values, "fewest quadrats"),
+                value(values, "widest coefficient of variation"),
+                value(values, "confidence of the interval"),
+                value(values, "phosphorus in phosphate"),
+                value(values, "kilograms in a pound"));
+    }
+
+    private static double value(Map<String, Double> values, String key) {
+        Double value = values.get(key);
+        if (value == null) {
+            throw new IllegalStateException("The sampling table has no row '" + key + "'.");
+        }
+        return value;
+    }
+
+    private Optional<String> name(String typed) {
+        return cropNames.find(typed).or(() -> materialNames.find(typed));
+    }
+
+    private IllegalArgumentException unknown(OwnValue own) {
+        List<String> near = new ArrayList<>(cropNames.nearest(own.of()));
+        near.addAll(materialNames.nearest(own.of()));
+        String hint = near.isEmpty() ? "Use a name the tables know." : "Did you mean " + String.join(", ", near) + "?";
+        return new IllegalArgumentException("An own value was refused: entered '" + own.of() + "' "
+                + own.quantity().words() + "; no crop or material of that name is in the tables. " + hint);
+    }
+
+    private static TableFile file(String table) {
+        return new TableFile(table, EDITION);
+    }
+
+    private static void putOnce(Map<Key, Coefficient> coefficients, Coefficient each) {
+        if (coefficients.put(new Key(each.of(), each.quantity()), each) != null) {
+            throw new IllegalStateException("The tables hold " + each.key() + " twice.");
+        }
+    }
+
+    private static <T> Map<String, T> byName(List<T> rows, Function<T, String> name) {
+        return rows.stream()
+                .collect(Collectors.toMap(
+                        name,
+                        Function.identity(),
+                        (one, two) -> {
+                            throw new IllegalStateException("The tables name " + name.apply(one) + " twice.");
+                        },
+                        LinkedHashMap::new));
+    }
+}
