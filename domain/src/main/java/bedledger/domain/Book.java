@@ -103,6 +103,11 @@ public final class Book implements AutoCloseable {
         return ledger.placeKeys(beginning);
     }
 
+    /** The facts in force of one kind, with their entries, in the order of the work. */
+    public <F extends bedledger.language.Fact> List<Entry> ofKind(Class<F> kind) {
+        return Farm.of(ledger.ofKind(bedledger.language.Acts.of(kind).name())).ofKind(kind);
+    }
+
     public Optional<Entry> entry(long number) {
         return ledger.entry(number);
     }

@@ -101,6 +101,11 @@ public final class Ledger implements AutoCloseable {
         return open.query().lastPlaceIn(day);
     }
 
+    /** Every entry of every act of which some entry is stored under this name, in the order written. */
+    public List<Entry> ofKind(String name) {
+        return open.query().ofKind(name);
+    }
+
     public Optional<Entry> entry(long number) {
         return open.query().entry(number);
     }

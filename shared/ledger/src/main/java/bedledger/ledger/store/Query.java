@@ -37,6 +37,10 @@ final class Query {
                 (Object) keys);
     }
 
+    List<Entry> ofKind(String name) {
+        return entries(COLUMNS + "WHERE act IN (SELECT act FROM entry WHERE name = ?) ORDER BY number", name);
+    }
+
     List<Entry> act(ActId act) {
         return entries(COLUMNS + "WHERE act = ? ORDER BY number", act.toString());
     }

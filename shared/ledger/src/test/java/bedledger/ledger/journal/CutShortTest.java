@@ -76,7 +76,7 @@ class CutShortTest {
         try (Journal journal = Journal.open(path)) {
             assertThat(journal.recovery().bytesSetAside()).isEqualTo(BATCH.length());
         }
-        assertThat(path).hasBinaryContent((BEFORE).getBytes(UTF_8));
+        assertThat(path).hasBinaryContent(BEFORE.getBytes(UTF_8));
     }
 
     @Test

@@ -42,12 +42,12 @@ class FailingDiskTest {
                 .hasMessageContaining(path.toString())
                 .hasMessageContaining("No space left on device")
                 .hasMessageContaining("put back to its 8 bytes");
-        assertThat(path).hasBinaryContent(("{\"n\":1}\n").getBytes(UTF_8));
+        assertThat(path).hasBinaryContent("{\"n\":1}\n".getBytes(UTF_8));
         assertThat(PendingBatch.pathFor(path)).doesNotExist();
 
         disk.room = Long.MAX_VALUE;
         journal.append(BATCH);
-        assertThat(path).hasBinaryContent(("{\"n\":1}\n{\"n\":2}\n{\"n\":3}\n").getBytes(UTF_8));
+        assertThat(path).hasBinaryContent("{\"n\":1}\n{\"n\":2}\n{\"n\":3}\n".getBytes(UTF_8));
         journal.close();
     }
 

@@ -32,7 +32,7 @@ class JournalTest {
                     .hasValueSatisfying(last -> assertThat(last).asString(UTF_8).isEqualTo("{\"c\":3}"));
             assertThat(journal.recovery().report()).isEmpty();
         }
-        assertThat(path).hasBinaryContent(("{\"a\":1}\n{\"b\":2}\n{\"c\":3}\n").getBytes(UTF_8));
+        assertThat(path).hasBinaryContent("{\"a\":1}\n{\"b\":2}\n{\"c\":3}\n".getBytes(UTF_8));
         assertThat(PendingBatch.pathFor(path)).doesNotExist();
     }
 

@@ -1,0 +1,47 @@
+package bedledger.cli;
+
+import bedledger.cli.start.New;
+import bedledger.cli.write.Correct;
+import bedledger.cli.write.Did;
+import bedledger.cli.write.Strike;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import picocli.CommandLine;
+
+/** The commands, in the order the help lists them. */
+final class Commands {
+    static final List<Command> ALL = List.of(
+            of("new", "Start", "start a book", New::new),
+            new Command("did", "Write", "record one act: did flail N3 N4 --passes 2", around -> new Did(around)::run),
+            new Command("correct", "Write", "replace an entry, with a reason", around -> new Correct(around)::run),
+            new Command("strike", "Write", "void an entry, with a reason", around -> new Strike(around)::run));
+
+    private static Command of(String name, String group, String says, Function<Surroundings, Callable<Integer>> make) {
+        return new Command(name, group, says, around -> arguments -> run(around, make.apply(around), arguments));
+    }
+
+    private static int run(Surroundings around, Callable<Integer> command, List<String> arguments) {
+        CommandLine line = new CommandLine(command);
+        line.getCommandSpec().mixinStandardHelpOptions(true);
+        line.getCommandSpec().usageMessage().width(80);
+        try {
+            CommandLine.ParseResult parsed = line.parseArgs(arguments.toArray(String[]::new));
+            if (parsed.isUsageHelpRequested()) {
+                around.out().println(line.getUsageMessage(CommandLine.Help.Ansi.OFF));
+                return Exit.OK;
+            }
+            return command.call();
+        } catch (CommandLine.ParameterException bad) {
+            throw new Failure(
+                    Exit.USAGE,
+                    bad.getMessage() + "\nSee: " + line.getCommandSpec().name() + " --help");
+        } catch (RuntimeException failed) {
+            throw failed;
+        } catch (Exception failed) {
+            throw new IllegalStateException(failed);
+        }
+    }
+
+    private Commands() {}
+}

@@ -1,0 +1,32 @@
+package bedledger.cli;
+
+/** Exit codes, after sysexits.h where it has one. */
+public final class Exit {
+    public static final int OK = 0;
+    /** Something asked for was found wanting: the log does not verify. */
+    public static final int FOUND_WANTING = 1;
+
+    public static final int USAGE = 64;
+    public static final int REFUSED = 65;
+    public static final int NO_INPUT = 66;
+    public static final int INTERNAL = 70;
+    public static final int CANNOT_CREATE = 73;
+    public static final int IO = 74;
+    public static final int BUSY = 75;
+
+    /** For the foot of every help page. */
+    public static final String LIST = """
+            Exit codes:
+              0   done
+              1   verify found something that does not agree
+              64  the command was not understood
+              65  what was entered was refused; nothing was changed
+              66  no such book or file
+              70  an error of the program itself
+              73  a file or folder could not be made
+              74  the disk failed, is full or read-only
+              75  the book is open in another program
+            """;
+
+    private Exit() {}
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli.prove;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli.read;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli.start;
+
+import org.jspecify.annotations.NullMarked;

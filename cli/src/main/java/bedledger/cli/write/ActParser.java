@@ -1,0 +1,163 @@
+package bedledger.cli.write;
+
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
+import bedledger.language.ActKind;
+import bedledger.language.Ask;
+import bedledger.language.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** Parses the words after {@code did WORD} by the one description of the kind. */
+final class ActParser {
+    private static final Set<String> YES_OR_NO = Set.of("yes", "no", "true", "false", "y", "n");
+    private final ActKind kind;
+    private final CommandLine line;
+
+    ActParser(ActKind kind) {
+        this.kind = kind;
+        CommandSpec spec = CommandSpec.create().name("bedledger did " + kind.word());
+        spec.usageMessage().description(kind.help());
+        spec.usageMessage().footer(footer());
+        spec.usageMessage().width(80);
+        spec.usageMessage().sortOptions(false);
+        kind.asks().stream().filter(ask -> !ask.bare()).forEach(ask -> spec.addOption(option(ask)));
+        HeadOptions.ALL.forEach((name, help) -> {
+            if (kind.asks().stream().noneMatch(ask -> ask.option().equals(name))) {
+                spec.addOption(text(name, help).build());
+            }
+        });
+        if (HeadOptions.takesFrom(kind)) {
+            spec.addOption(text("from", "the same as --on: the first day of a run")
+                    .hidden(true)
+                    .build());
+        }
+        spec.addOption(OptionSpec.builder("--help")
+                .usageHelp(true)
+                .description("this page")
+                .build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .arity("0..*")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .paramLabel(bareLabel())
+                .description(bareHelp())
+                .build());
+        this.line = new CommandLine(spec).setUnmatchedOptionsArePositionalParams(false);
+    }
+
+    private String[] footer() {
+        List<String> lines = new ArrayList<>(List.of("", "Example: bedledger " + kind.example()));
+        if (!kind.caution().words().isEmpty()) {
+            lines.add("");
+            lines.add("Caution: " + kind.caution().words());
+        }
+        return lines.toArray(String[]::new);
+    }
+
+    private String bareLabel() {
+        String label = String.join(
+                " ",
+                kind.asks().stream()
+                        .filter(Ask::bare)
+                        .map(ask -> ask.option().toUpperCase(java.util.Locale.ROOT))
+                        .toList());
+        return label.isEmpty() ? "…" : label;
+    }
+
+    private String bareHelp() {
+        return String.join(
+                "; ", kind.asks().stream().filter(Ask::bare).map(Ask::help).toList());
+    }
+
+    private static OptionSpec option(Ask ask) {
+        String must = ask.required() ? " (needed)" : "";
+        boolean flag = ask.type() == Boolean.class || ask.type() == boolean.class;
+        OptionSpec.Builder option = text(ask.option(), ask.help() + must);
+        if (flag) {
+            option.arity("0..1").paramLabel("yes|no").parameterConsumer(ActParser::yesOrNo);
+        }
+        return option.build();
+    }
+
+    private static OptionSpec.Builder text(String name, String help) {
+        return OptionSpec.builder("--" + name)
+                .arity("1")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .paramLabel(name.toUpperCase(java.util.Locale.ROOT))
+                .description(help.replace("%", "%%"));
+    }
+
+    /** An option that stands alone means yes; only a following yes or no belongs to it. */
+    private static void yesOrNo(java.util.Stack<String> rest, CommandLine.Model.ArgSpec arg, CommandSpec spec) {
+        boolean said = !rest.isEmpty() && YES_OR_NO.contains(rest.peek().toLowerCase(java.util.Locale.ROOT));
+        arg.setValue(new ArrayList<>(List.of(said ? rest.pop() : "yes")));
+    }
+
+    String help() {
+        return line.getUsageMessage(CommandLine.Help.Ansi.OFF);
+    }
+
+    /** What was said, by option; throws {@link Failure} for an option the kind does not have. */
+    Map<String, List<String>> parse(List<String> words) {
+        CommandLine.ParseResult result;
+        try {
+            result = line.parseArgs(words.toArray(String[]::new));
+        } catch (CommandLine.UnmatchedArgumentException unmatched) {
+            throw unknownOption(unmatched.getUnmatched().get(0));
+        } catch (CommandLine.ParameterException bad) {
+            throw new Failure(
+                    Exit.USAGE,
+                    "did " + kind.word() + ": " + bad.getMessage() + ". See: bedledger did " + kind.word() + " --help");
+        }
+        Map<String, List<String>> said = new LinkedHashMap<>();
+        for (OptionSpec option : result.matchedOptions()) {
+            List<String> values = option.getValue();
+            said.put(option.longestName().substring(2), values);
+        }
+        List<String> bare =
+                result.hasMatchedPositional(0) ? result.matchedPositional(0).getValue() : List.of();
+        distribute(bare, said);
+        return said;
+    }
+
+    /** Bare words go to the fields in order: one each, and what is left to the list. */
+    private void distribute(List<String> bare, Map<String, List<String>> said) {
+        List<String> rest = new ArrayList<>(bare);
+        for (Ask ask : kind.asks().stream().filter(Ask::bare).toList()) {
+            int take = ask.list() ? rest.size() : Math.min(1, rest.size());
+            if (take > 0) {
+                said.put(ask.option(), List.copyOf(rest.subList(0, take)));
+                rest.subList(0, take).clear();
+            }
+        }
+        if (!rest.isEmpty()) {
+            throw new Failure(
+                    Exit.USAGE,
+                    "did " + kind.word() + ": there is no place for '" + String.join(" ", rest)
+                            + "'. Put a text of several words in quotes. See: bedledger did " + kind.word()
+                            + " --help");
+        }
+    }
+
+    private Failure unknownOption(String typed) {
+        Set<String> options = new TreeSet<>();
+        line.getCommandSpec().options().forEach(option -> options.add(option.longestName()));
+        String nearest = Words.nearest(typed, List.copyOf(options))
+                .map(word -> " Did you mean " + word + "?")
+                .orElse("");
+        return new Failure(
+                Exit.USAGE,
+                "did " + kind.word() + " does not take '" + typed + "'." + nearest + " See: bedledger did "
+                        + kind.word() + " --help");
+    }
+}

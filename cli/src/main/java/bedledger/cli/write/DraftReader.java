@@ -1,0 +1,225 @@
+package bedledger.cli.write;
+
+import bedledger.domain.Draft;
+import bedledger.language.ActKind;
+import bedledger.language.Area;
+import bedledger.language.Ask;
+import bedledger.language.BadValue;
+import bedledger.language.BedId;
+import bedledger.language.CropName;
+import bedledger.language.DocumentId;
+import bedledger.language.Fact;
+import bedledger.language.FactReader;
+import bedledger.language.FieldId;
+import bedledger.language.Harvesting;
+import bedledger.language.Head;
+import bedledger.language.Land;
+import bedledger.language.LotAmount;
+import bedledger.language.LotId;
+import bedledger.language.MaterialName;
+import bedledger.language.PersonId;
+import bedledger.language.PileId;
+import bedledger.language.Problem;
+import bedledger.language.SeedLotId;
+import bedledger.language.Stock;
+import bedledger.language.Temperature;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Turns what was said, by option or by column, into a draft; finds every problem at once. */
+final class DraftReader {
+    private final Known known;
+    private final PlaceWords places;
+    private final DayWords days;
+    private final PersonId writer;
+    private final String temperatureUnit;
+    private final List<Problem> problems = new ArrayList<>();
+
+    DraftReader(Known known, DayWords days, PersonId writer, String units) {
+        this.known = known;
+        this.places = new PlaceWords(known);
+        this.days = days;
+        this.writer = writer;
+        this.temperatureUnit = units.equals("us") ? "F" : "C";
+    }
+
+    List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** Reads one act; the texts are by option, each already one value or, for a list, any number of words. */
+    Optional<Draft> read(ActKind kind, Map<String, List<String>> said) {
+        problems.clear();
+        Head head = head(kind, said);
+        Map<String, List<String>> texts = new LinkedHashMap<>();
+        for (Ask ask : kind.asks()) {
+            List<String> given = said.getOrDefault(ask.option(), List.of());
+            if (!given.isEmpty()) {
+                texts.put(ask.option(), resolved(kind, ask, given, head.doneOn()));
+            }
+        }
+        nameLot(kind, texts, head.doneOn());
+        FactReader reader = new FactReader(kind);
+        Optional<Fact> fact = reader.read(texts);
+        reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
+        return problems.isEmpty() ? fact.map(read -> new Draft(head, read)) : Optional.empty();
+    }
+
+    private boolean alreadyTold(Problem problem) {
+        return problems.stream().anyMatch(told -> told.what().equals(problem.what()));
+    }
+
+    private void nameLot(ActKind kind, Map<String, List<String>> texts, LocalDate day) {
+        List<String> crop = texts.getOrDefault("crop", List.of());
+        if (kind.type() == Harvesting.Harvested.class && !texts.containsKey("lot") && crop.size() == 1) {
+            texts.put("lot", List.of(places.newLot(crop.get(0), day).toString()));
+        }
+    }
+
+    private List<String> resolved(ActKind kind, Ask ask, List<String> given, LocalDate day) {
+        List<String> words = ask.list() ? words(ask, given) : given;
+        List<String> resolved = new ArrayList<>();
+        for (String word : words) {
+            try {
+                resolved.addAll(resolve(kind, ask, word, day));
+            } catch (BadValue bad) {
+                problems.add(bad.as(ask.option()));
+            }
+        }
+        return ask.type() == BedId.class ? resolved.stream().distinct().toList() : resolved;
+    }
+
+    private static List<String> words(Ask ask, List<String> given) {
+        String apart = ask.type() == String.class ? "[,;]" : "[,;\\s]+";
+        return given.stream()
+                .flatMap(text -> Arrays.stream(text.split(apart)))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
+    private List<String> resolve(ActKind kind, Ask ask, String word, LocalDate day) {
+        Class<?> type = ask.type();
+        if (type == BedId.class) {
+            boolean newOnes = kind.type() == Land.BedLaidOut.class || ask.name().equals("into");
+            return places.beds(word, newOnes);
+        }
+        if (type == LotId.class) {
+            boolean newOne = kind.type() == Harvesting.Harvested.class || kind.type() == Harvesting.LotFound.class;
+            return List.of(
+                    newOne && !word.contains("/") ? day.getYear() + "/" + word : places.lot(word, day.getYear()));
+        }
+        if (type == LotAmount.class && word.contains("=")) {
+            int equals = word.indexOf('=');
+            return List.of(places.lot(word.substring(0, equals), day.getYear()) + word.substring(equals));
+        }
+        if (type == MaterialName.class) {
+            return List.of(
+                    kind.type() == Stock.MaterialListed.class
+                            ? places.place("material", word)
+                            : places.listedMaterial(word));
+        }
+        if (type == CropName.class) {
+            return List.of(kind.type() == bedledger.language.BookKeeping.CropAdded.class ? word : crop(word));
+        }
+        if (type == FieldId.class) {
+            return List.of(places.place("field", word));
+        }
+        if (type == PileId.class) {
+            return List.of(places.place("pile", word));
+        }
+        if (type == SeedLotId.class) {
+            return List.of(places.place("seedLot", word));
+        }
+        if (type == LocalDate.class) {
+            return List.of(days.day(word).toString());
+        }
+        return type == Temperature.class && word.matches("-?[0-9]+(\\.[0-9]+)?")
+                ? List.of(word + temperatureUnit)
+                : List.of(word);
+    }
+
+    private String crop(String word) {
+        return known.crop(word)
+                .map(CropName::name)
+                .orElseThrow(() -> new BadValue(word, "the crop table has no such crop", nearest(word)));
+    }
+
+    private String nearest(String word) {
+        List<String> near = known.nearestCrops(word);
+        String add = "a crop the table lacks is added with: did add-crop \"" + word + "\" --family FAMILY";
+        return near.isEmpty() ? add : "did you mean " + String.join(" or ", near) + "? If not, " + add;
+    }
+
+    private Head head(ActKind kind, Map<String, List<String>> said) {
+        LocalDate doneOn =
+                Objects.requireNonNull(one(said, HeadOptions.dayOption(kind, said), days::day, days.today()));
+        Integer place = whole(said, "place-in-day", 1, 999);
+        return new Head(
+                doneOn,
+                one(said, "at", DayWords::time, null),
+                place == null ? 0 : place,
+                one(said, "noted-on", days::day, null),
+                one(said, "done-by", PersonId::new, writer),
+                one(said, "area", Area::parse, null),
+                whole(said, "people", 1, 200),
+                whole(said, "minutes", 1, 1440),
+                text(said, "equipment"),
+                text(said, "note"),
+                documents(said),
+                null);
+    }
+
+    private List<DocumentId> documents(Map<String, List<String>> said) {
+        return said.getOrDefault("document", List.of()).stream()
+                .flatMap(text -> Stream.ofNullable(read("document", text, DocumentId::parse, null)))
+                .toList();
+    }
+
+    private @Nullable String text(Map<String, List<String>> said, String option) {
+        return one(said, option, text -> (String) FactReader.parse(String.class, text), null);
+    }
+
+    private @Nullable Integer whole(Map<String, List<String>> said, String option, int least, int most) {
+        return one(
+                said,
+                option,
+                text -> {
+                    int value = (Integer) FactReader.parse(Integer.class, text);
+                    if (value < least || value > most) {
+                        throw new BadValue(text, "it lies outside " + least + " to " + most, "check the number");
+                    }
+                    return value;
+                },
+                null);
+    }
+
+    private <T> @Nullable T one(
+            Map<String, List<String>> said, String option, Function<String, T> parse, @Nullable T otherwise) {
+        List<String> given = said.getOrDefault(option, List.of());
+        if (given.size() > 1) {
+            problems.add(new Problem(option, String.join(" ", given), "it is given twice", "leave one out"));
+        }
+        return given.isEmpty() ? otherwise : read(option, given.get(0), parse, otherwise);
+    }
+
+    private <T> @Nullable T read(String option, String text, Function<String, T> parse, @Nullable T otherwise) {
+        try {
+            return parse.apply(text);
+        } catch (BadValue bad) {
+            if (problems.stream().noneMatch(told -> told.what().equals(option))) {
+                problems.add(bad.as(option));
+            }
+            return otherwise;
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package bedledger.cli.write;
+
+import bedledger.cli.BookPlace;
+import bedledger.cli.Surroundings;
+import bedledger.domain.ActIds;
+import bedledger.domain.Book;
+import bedledger.domain.Draft;
+import bedledger.domain.Written;
+import bedledger.language.ActKind;
+import bedledger.language.BadValue;
+import bedledger.language.PersonId;
+import bedledger.language.Refused;
+import bedledger.ledger.note.SigningKey;
+import bedledger.ledger.store.BookFolder;
+import bedledger.projections.tables.Tables;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A book open for one command that writes; signs a checkpoint when it closes. */
+final class Writing implements AutoCloseable {
+    private static final LocalTime EVENING = LocalTime.of(20, 0);
+    private final Surroundings around;
+    private final BookFolder folder;
+    private final Book book;
+    private final PersonId writer;
+    private final @Nullable Instant practiceTime;
+    private final Known known;
+    private final DayWords days;
+
+    Writing(Surroundings around, WriteOptions options) {
+        this.around = around;
+        this.folder = BookPlace.find(around, options.book());
+        this.book = Book.open(folder, around.clock(), new ActIds(around.random()));
+        try {
+            book.reports().forEach(around.err()::println);
+            this.writer = person(options.writtenBy());
+            this.practiceTime = options.written() == null ? null : moment(options.written());
+            Instant now = practiceTime == null ? around.clock().instant() : practiceTime;
+            this.days = new DayWords(LocalDate.ofInstant(now, book.zone()));
+            this.known = new Known(book, Tables.bundled());
+        } catch (RuntimeException failed) {
+            book.close();
+            throw failed;
+        }
+    }
+
+    private PersonId person(@Nullable String given) {
+        String named = given == null ? around.environment().getOrDefault("BEDLEDGER_PERSON", "") : given;
+        try {
+            return new PersonId(named.isEmpty() ? "owner" : named);
+        } catch (BadValue bad) {
+            throw new Refused(List.of(bad.as("written-by")));
+        }
+    }
+
+    /** A moment given for a practice book: 2025-07-14 (its evening) or 2025-07-14T20:30. */
+    private Instant moment(String text) {
+        try {
+            String full = text.contains("T") ? text : text + "T" + EVENING;
+            return java.time.LocalDateTime.parse(full).atZone(book.zone()).toInstant();
+        } catch (java.time.DateTimeException notAMoment) {
+            throw new Refused(List.of(
+                    new BadValue(text, "it is not a moment", "write 2025-07-14 or 2025-07-14T20:30").as("written")));
+        }
+    }
+
+    Book book() {
+        return book;
+    }
+
+    Known known() {
+        return known;
+    }
+
+    DayWords days() {
+        return days;
+    }
+
+    PersonId writer() {
+        return writer;
+    }
+
+    @Nullable
+    Instant practiceTime() {
+        return practiceTime;
+    }
+
+    DraftReader reader() {
+        return new DraftReader(known, days, writer, book.opened().units());
+    }
+
+    /** Reads one draft or throws {@link Refused} with every problem of it. */
+    Draft draft(ActKind kind, Map<String, List<String>> said) {
+        DraftReader reader = reader();
+        Optional<Draft> draft = reader.read(kind, said);
+        return draft.orElseThrow(() -> new Refused(reader.problems()));
+    }
+
+    Written write(List<Draft> drafts) {
+        Written written = book.write(drafts, writer, practiceTime);
+        drafts.forEach(known::learn);
+        return written;
+    }
+
+    /** Signs what was written, if the key is on this computer. */
+    void seal() {
+        Optional<SigningKey> key = BookPlace.key(around, folder);
+        key.ifPresent(book::seal);
+    }
+
+    @Override
+    public void close() {
+        book.close();
+    }
+}
