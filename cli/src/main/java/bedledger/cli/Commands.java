@@ -1,5 +1,6 @@
 package bedledger.cli;
 
+import bedledger.cli.sheet.Import;
 import bedledger.cli.start.New;
 import bedledger.cli.write.Correct;
 import bedledger.cli.write.Did;
@@ -15,6 +16,7 @@ final class Commands {
             of("new", "Start", "start a book", New::new),
             new Command("did", "Write", "record one act: did flail N3 N4 --passes 2", around -> new Did(around)::run),
             new Command("correct", "Write", "replace an entry, with a reason", around -> new Correct(around)::run),
+            new Command("import", "Write", "read a sheet of acts (CSV)", around -> new Import(around)::run),
             new Command("strike", "Write", "void an entry, with a reason", around -> new Strike(around)::run));
 
     private static Command of(String name, String group, String says, Function<Surroundings, Callable<Integer>> make) {

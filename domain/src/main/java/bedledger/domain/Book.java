@@ -24,6 +24,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A book open for writing: drafts are judged as a whole, in the order of the work, and written all or none. */
@@ -55,7 +58,7 @@ public final class Book implements AutoCloseable {
         Book book = new Book(ledger, clock, ids, opened);
         Instant at = book.timeOfWriting(practiceTime);
         Head head = Head.on(LocalDate.ofInstant(at, book.zone()), 1).by(writer);
-        book.commit(List.of(new Entry(1, ids.next(at), 0, at, writer, head, opened)), writer, at);
+        book.commit(List.of(new Entry(1, ids.next(at), 0, at, writer, head, opened)), writer, at, done -> {});
         return book;
     }
 
@@ -140,13 +143,19 @@ public final class Book implements AutoCloseable {
      */
     public Map<Integer, List<Problem>> judge(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
         Instant at = timeOfWriting(practiceTime);
-        return problems(candidates(drafts, writer, at), at);
+        List<Entry> candidates = candidates(drafts, writer, at);
+        return problems(candidates, Judge.of(ledger, candidates), at);
     }
 
     /** Writes drafts, all or none; {@link Refused} holds every problem of every draft. */
     public Written write(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
+        return write(drafts, writer, practiceTime, done -> {});
+    }
+
+    /** The same, telling {@code progress} how many are on their way so far; none is in the book until this returns. */
+    public Written write(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime, IntConsumer progress) {
         Instant at = timeOfWriting(practiceTime);
-        return writeAll(candidates(drafts, writer, at), writer, at);
+        return writeAll(candidates(drafts, writer, at), writer, at, progress);
     }
 
     /** Replaces an entry in force by a whole new fact of the same kind. */
@@ -157,7 +166,7 @@ public final class Book implements AutoCloseable {
                 ? draft.head().placeInDay()
                 : wrong.head().placeInDay();
         Head head = draft.head().placed(place).correcting(new Correction(number, why));
-        return writeAll(List.of(answer(wrong, head, draft.fact(), writer, at)), writer, at);
+        return writeAll(List.of(answer(wrong, head, draft.fact(), writer, at)), writer, at, done -> {});
     }
 
     /** Voids an entry in force. */
@@ -167,7 +176,7 @@ public final class Book implements AutoCloseable {
         Head head = Head.on(wrong.head().doneOn(), wrong.head().placeInDay())
                 .by(writer)
                 .correcting(new Correction(number, why));
-        return writeAll(List.of(answer(wrong, head, new BookKeeping.Struck(), writer, at)), writer, at);
+        return writeAll(List.of(answer(wrong, head, new BookKeeping.Struck(), writer, at)), writer, at, done -> {});
     }
 
     private Entry existing(long number) {
@@ -209,8 +218,8 @@ public final class Book implements AutoCloseable {
         return entries;
     }
 
-    private Map<Integer, List<Problem>> problems(List<Entry> candidates, Instant at) {
-        Map<Integer, List<Problem>> byIndex = new java.util.TreeMap<>();
+    private Map<Integer, List<Problem>> problems(List<Entry> candidates, Judge judge, Instant at) {
+        Map<Integer, List<Problem>> byIndex = new TreeMap<>();
         long first = size() + 1;
         LocalDate today = LocalDate.ofInstant(at, zone());
         for (Entry candidate : candidates) {
@@ -219,31 +228,35 @@ public final class Book implements AutoCloseable {
                 byIndex.put((int) (candidate.number() - first), own);
             }
         }
-        Judge.of(ledger, candidates)
-                .problems()
-                .forEach((number, problems) -> byIndex.merge(
-                        (int) (number - first),
-                        problems,
-                        (a, b) -> java.util.stream.Stream.concat(a.stream(), b.stream())
-                                .toList()));
+        judge.problems().forEach((number, problems) -> byIndex.merge((int) (number - first), problems, Book::both));
         return byIndex;
     }
 
-    private Written writeAll(List<Entry> candidates, PersonId writer, Instant at) {
-        Map<Integer, List<Problem>> problems = problems(candidates, at);
+    private static List<Problem> both(List<Problem> some, List<Problem> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    private Written writeAll(List<Entry> candidates, PersonId writer, Instant at, IntConsumer progress) {
+        Judge judge = Judge.of(ledger, candidates);
+        Map<Integer, List<Problem>> problems = problems(candidates, judge, at);
         if (!problems.isEmpty()) {
             throw new Refused(
                     problems.values().stream().flatMap(List::stream).distinct().toList());
         }
-        List<String> says = Judge.of(ledger, candidates).says();
-        commit(candidates, writer, at);
+        List<String> says = judge.says();
+        commit(candidates, writer, at, progress);
         return new Written(candidates, says);
     }
 
-    private void commit(List<Entry> entries, PersonId writer, Instant at) {
+    private void commit(List<Entry> entries, PersonId writer, Instant at, IntConsumer progress) {
         ActGateway through = gateway == null ? new ActGateway(ledger) : gateway;
         gateway = through;
-        boolean taken = ledger.commit(writer, at, () -> entries.forEach(through::send));
+        boolean taken = ledger.commit(writer, at, () -> {
+            for (int index = 0; index < entries.size(); index++) {
+                through.send(entries.get(index));
+                progress.accept(index + 1);
+            }
+        });
         if (!taken) {
             through.close();
             gateway = null;

@@ -42,7 +42,13 @@ final class DidLines {
 
     private int write(Writing writing, String line) {
         try {
-            Written written = writing.write(Did.Spoken.of(words(line)).drafts(writing));
+            List<String> words = words(line);
+            String moment = WriteOptions.take(words, "--written");
+            Did.Spoken spoken = Did.Spoken.of(words);
+            if (moment != null) {
+                writing.goOnTo(moment);
+            }
+            Written written = writing.write(spoken.drafts(writing));
             Echo.print(around, written, writing.book().zone());
             around.out().flush();
             return 0;

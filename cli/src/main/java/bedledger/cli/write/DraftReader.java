@@ -36,7 +36,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Turns what was said, by option or by column, into a draft; finds every problem at once. */
-final class DraftReader {
+public final class DraftReader {
     private final Known known;
     private final PlaceWords places;
     private final DayWords days;
@@ -52,12 +52,12 @@ final class DraftReader {
         this.temperatureUnit = units.equals("us") ? "F" : "C";
     }
 
-    List<Problem> problems() {
+    public List<Problem> problems() {
         return List.copyOf(problems);
     }
 
     /** Reads one act; the texts are by option, each already one value or, for a list, any number of words. */
-    Optional<Draft> read(ActKind kind, Map<String, List<String>> said) {
+    public Optional<Draft> read(ActKind kind, Map<String, List<String>> said) {
         problems.clear();
         Head head = head(kind, said);
         Map<String, List<String>> texts = new LinkedHashMap<>();

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /** The options that every act takes, with their help. */
-final class HeadOptions {
-    static final Map<String, String> ALL = new LinkedHashMap<>();
+public final class HeadOptions {
+    public static final Map<String, String> ALL = new LinkedHashMap<>();
 
     static {
         ALL.put("on", "the day of the work: today, yesterday, mon, 14, 2025-07-14 (today if left out)");

@@ -23,7 +23,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** The names a book knows, and those that the drafts read so far bring in. */
-final class Known {
+public final class Known {
     private final Book book;
     private final Tables tables;
     private final Map<String, Set<String>> names = new HashMap<>();
@@ -106,7 +106,7 @@ final class Known {
     }
 
     /** Learns the names that a draft brings in, for the drafts read after it. */
-    void learn(Draft draft) {
+    public void learn(Draft draft) {
         for (Place place : draft.fact().places()) {
             String key = place.key();
             names(key.substring(0, key.indexOf(':'))).add(place.toString());

@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param writtenBy who writes; by default the variable BEDLEDGER_PERSON, else {@code owner}
  * @param written the moment of writing; only a practice book takes it
  */
-record WriteOptions(
+public record WriteOptions(
         @Nullable Path book,
         @Nullable String writtenBy,
         @Nullable String written) {
-    static final String HELP = """
+    public static final String HELP = """
             Of every command that writes:
               --book FOLDER      the book (else the one in this folder or above it)
               --written-by WHO   who writes (else BEDLEDGER_PERSON, else owner)
@@ -25,13 +25,13 @@ record WriteOptions(
             """;
 
     /** Takes these options out of what was typed, and leaves the rest. */
-    static WriteOptions takenFrom(List<String> arguments) {
+    public static WriteOptions takenFrom(List<String> arguments) {
         String book = take(arguments, "--book");
         return new WriteOptions(
                 book == null ? null : Path.of(book), take(arguments, "--written-by"), take(arguments, "--written"));
     }
 
-    static @Nullable String take(List<String> arguments, String option) {
+    public static @Nullable String take(List<String> arguments, String option) {
         for (String word : new ArrayList<>(arguments)) {
             if (word.startsWith(option + "=")) {
                 arguments.remove(word);

@@ -22,17 +22,17 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A book open for one command that writes; signs a checkpoint when it closes. */
-final class Writing implements AutoCloseable {
+public final class Writing implements AutoCloseable {
     private static final LocalTime EVENING = LocalTime.of(20, 0);
     private final Surroundings around;
     private final BookFolder folder;
     private final Book book;
     private final PersonId writer;
-    private final @Nullable Instant practiceTime;
+    private @Nullable Instant practiceTime;
     private final Known known;
-    private final DayWords days;
+    private DayWords days;
 
-    Writing(Surroundings around, WriteOptions options) {
+    public Writing(Surroundings around, WriteOptions options) {
         this.around = around;
         this.folder = BookPlace.find(around, options.book());
         this.book = Book.open(folder, around.clock(), new ActIds(around.random()));
@@ -40,13 +40,22 @@ final class Writing implements AutoCloseable {
             book.reports().forEach(around.err()::println);
             this.writer = person(options.writtenBy());
             this.practiceTime = options.written() == null ? null : moment(options.written());
-            Instant now = practiceTime == null ? around.clock().instant() : practiceTime;
-            this.days = new DayWords(LocalDate.ofInstant(now, book.zone()));
+            this.days = daysOf(practiceTime);
             this.known = new Known(book, Tables.bundled());
         } catch (RuntimeException failed) {
             book.close();
             throw failed;
         }
+    }
+
+    /** In a practice book, goes on to another moment of writing. */
+    void goOnTo(String moment) {
+        practiceTime = moment(moment);
+        days = daysOf(practiceTime);
+    }
+
+    private DayWords daysOf(@Nullable Instant given) {
+        return new DayWords(LocalDate.ofInstant(given == null ? around.clock().instant() : given, book.zone()));
     }
 
     private PersonId person(@Nullable String given) {
@@ -69,46 +78,45 @@ final class Writing implements AutoCloseable {
         }
     }
 
-    Book book() {
+    public Book book() {
         return book;
     }
 
-    Known known() {
+    public Known known() {
         return known;
     }
 
-    DayWords days() {
+    public DayWords days() {
         return days;
     }
 
-    PersonId writer() {
+    public PersonId writer() {
         return writer;
     }
 
-    @Nullable
-    Instant practiceTime() {
+    public @Nullable Instant practiceTime() {
         return practiceTime;
     }
 
-    DraftReader reader() {
+    public DraftReader reader() {
         return new DraftReader(known, days, writer, book.opened().units());
     }
 
     /** Reads one draft or throws {@link Refused} with every problem of it. */
-    Draft draft(ActKind kind, Map<String, List<String>> said) {
+    public Draft draft(ActKind kind, Map<String, List<String>> said) {
         DraftReader reader = reader();
         Optional<Draft> draft = reader.read(kind, said);
         return draft.orElseThrow(() -> new Refused(reader.problems()));
     }
 
-    Written write(List<Draft> drafts) {
+    public Written write(List<Draft> drafts) {
         Written written = book.write(drafts, writer, practiceTime);
         drafts.forEach(known::learn);
         return written;
     }
 
     /** Signs what was written, if the key is on this computer. */
-    void seal() {
+    public void seal() {
         Optional<SigningKey> key = BookPlace.key(around, folder);
         key.ifPresent(book::seal);
     }

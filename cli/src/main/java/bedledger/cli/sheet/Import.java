@@ -1,0 +1,224 @@
+package bedledger.cli.sheet;
+
+import bedledger.cli.BookPlace;
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
+import bedledger.cli.Surroundings;
+import bedledger.cli.write.DraftReader;
+import bedledger.cli.write.HeadOptions;
+import bedledger.cli.write.WriteOptions;
+import bedledger.cli.write.Writing;
+import bedledger.domain.Draft;
+import bedledger.domain.Written;
+import bedledger.language.ActKind;
+import bedledger.language.Acts;
+import bedledger.language.Entry;
+import bedledger.language.Problem;
+import bedledger.ledger.store.BookReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** {@code bedledger import FILE.csv}: a sheet of acts, judged as a whole in the order of the work, written all or none. */
+public final class Import {
+    private static final String HELP = """
+            Usage: bedledger import FILE.csv [options]
+            Read a sheet, one row per act. The first row names the columns, in any order: date
+            (2025-07-14), did (an act word), then any option of 'did' under the same name, such
+            as beds, crop, quantity, lot, noted_on, done_by, note. Rows that share an 'act' id are
+            one act over several lots or beds. The sheet is judged as a whole, in the order of the
+            work; if any row is refused, nothing is written. A row that is in the book already is
+            left out, so a sheet can be read again.
+
+              --dry-run             say what would happen, write nothing
+              --rejects FILE        write the refused rows, with the reason, to FILE
+              --leave-rejected      write the good rows and leave the refused ones in --rejects
+              --separator ;         what stands between the cells (a comma if left out)
+              --decimal-comma       numbers have a decimal comma: 12,5kg
+            """;
+    private final Surroundings around;
+
+    public Import(Surroundings around) {
+        this.around = around;
+    }
+
+    public int run(List<String> typed) {
+        List<String> arguments = new ArrayList<>(typed);
+        if (arguments.isEmpty() || arguments.contains("--help")) {
+            around.out().println(HELP + "\n" + WriteOptions.HELP);
+            return Exit.OK;
+        }
+        WriteOptions write = WriteOptions.takenFrom(arguments);
+        SheetOptions options = SheetOptions.takenFrom(arguments);
+        SheetFile sheet = SheetFile.read(around.folder().resolve(options.file()), options.separator());
+        List<String> problems = new ArrayList<>();
+        Columns columns = Columns.of(sheet.header(), HeadOptions.ALL.keySet(), problems);
+        if (!problems.isEmpty()) {
+            throw SheetFile.refused(
+                    options.file(), "\n  " + String.join("\n  ", problems) + "\n ", "Mend the first row");
+        }
+        Rejects rejects = new Rejects();
+        List<SheetAct> acts =
+                new ActGroups(columns, HeadOptions.ALL.keySet(), options.decimalComma(), rejects).of(sheet.rows());
+        try (Writing writing = new Writing(around, write)) {
+            return new Reading(writing, write, options, sheet, rejects).write(acts);
+        }
+    }
+
+    /** What the sheet asks of one act: the act, the draft read from it. */
+    private record Read(SheetAct act, Draft draft) {}
+
+    private final class Reading {
+        private final Writing writing;
+        private final WriteOptions write;
+        private final SheetOptions options;
+        private final SheetFile sheet;
+        private final Rejects rejects;
+
+        Reading(Writing writing, WriteOptions write, SheetOptions options, SheetFile sheet, Rejects rejects) {
+            this.writing = writing;
+            this.write = write;
+            this.options = options;
+            this.sheet = sheet;
+            this.rejects = rejects;
+        }
+
+        int write(List<SheetAct> acts) {
+            List<Entry> before =
+                    BookReader.of(BookPlace.find(around, write.book())).entries();
+            AlreadyThere there = new AlreadyThere(before);
+            List<Read> all = drafts(acts);
+            List<Read> fresh = all.stream()
+                    .filter(read -> !there.has(read.draft(), read.act().said().containsKey("lot")))
+                    .toList();
+            List<Read> good = judged(fresh);
+            int known = all.size() - fresh.size();
+            if (rejects.count() > 0) {
+                tellRejected(good.size(), known);
+                if (!options.leaveRejected()) {
+                    return Exit.REFUSED;
+                }
+            }
+            tellAndWrite(good, known);
+            return rejects.count() > 0 ? Exit.REFUSED : Exit.OK;
+        }
+
+        /** Reads the acts in the order of the work, so that a name brought in on one day is known on the next. */
+        private List<Read> drafts(List<SheetAct> acts) {
+            Progress progress = new Progress(around, "Read", acts.size());
+            Map<Integer, Read> byRow = new TreeMap<>();
+            List<SheetAct> inOrder = new ArrayList<>(acts);
+            inOrder.sort(Comparator.comparing(SheetAct::day));
+            int done = 0;
+            for (SheetAct act : inOrder) {
+                ActKind kind = Acts.byWord(act.word()).orElseThrow();
+                DraftReader reader = writing.reader();
+                Optional<Draft> draft = reader.read(kind, act.said());
+                draft.ifPresentOrElse(
+                        read -> {
+                            writing.known().learn(read);
+                            byRow.put(act.firstRow(), new Read(act, read));
+                        },
+                        () -> rejects.add(act, reader.problems()));
+                progress.accept(++done);
+            }
+            return List.copyOf(byRow.values());
+        }
+
+        /** Judges until what is left stands without what was refused. */
+        private List<Read> judged(List<Read> fresh) {
+            List<Read> left = fresh;
+            while (!left.isEmpty()) {
+                List<Read> judging = left;
+                Map<Integer, List<Problem>> problems = writing.book()
+                        .judge(judging.stream().map(Read::draft).toList(), writing.writer(), writing.practiceTime());
+                problems.forEach(
+                        (index, found) -> rejects.add(judging.get(index).act(), found));
+                left = IntStream.range(0, judging.size())
+                        .filter(index -> !problems.containsKey(index))
+                        .mapToObj(judging::get)
+                        .toList();
+                if (problems.isEmpty() || !options.leaveRejected()) {
+                    break;
+                }
+            }
+            return left;
+        }
+
+        private void tellRejected(int good, int known) {
+            around.err()
+                    .println((options.leaveRejected() ? "Some rows were refused" : "Nothing was written") + ": "
+                            + rejects.count() + " rows refused, " + good + " acts good, " + known
+                            + " in the book already.");
+            rejects.print(around.err());
+            if (options.rejects() != null) {
+                Path file = around.folder().resolve(options.rejects());
+                rejects.write(file, sheet.header(), options.separator());
+                around.err().println("The refused rows are in " + file + "; mend them there, then import that file.");
+            }
+        }
+
+        private void tellAndWrite(List<Read> good, int known) {
+            String alreadyKnown = known == 0 ? "" : "; " + known + " are in the book already";
+            if (options.dryRun()) {
+                around.out().println("Would write " + good.size() + " acts" + alreadyKnown + ". Nothing was written.");
+                return;
+            }
+            if (good.isEmpty()) {
+                around.out().println("Nothing to write" + alreadyKnown + ".");
+                return;
+            }
+            IntConsumer progress = new Progress(around, "Written", good.size());
+            Written written = writing.book()
+                    .write(good.stream().map(Read::draft).toList(), writing.writer(), writing.practiceTime(), progress);
+            List<Entry> entries = written.entries();
+            around.out()
+                    .println("Wrote " + entries.size() + " acts, #"
+                            + entries.get(0).number() + " to #"
+                            + entries.get(entries.size() - 1).number() + alreadyKnown + ".");
+            written.says().stream().limit(20).forEach(says -> around.out().println("    " + says));
+            writing.seal();
+        }
+    }
+
+    /** The options of {@code import}. */
+    private record SheetOptions(
+            Path file,
+            boolean dryRun,
+            boolean leaveRejected,
+            boolean decimalComma,
+            char separator,
+            @Nullable Path rejects) {
+        static SheetOptions takenFrom(List<String> arguments) {
+            boolean dryRun = arguments.remove("--dry-run");
+            boolean leave = arguments.remove("--leave-rejected");
+            boolean comma = arguments.remove("--decimal-comma");
+            String separator = WriteOptions.take(arguments, "--separator");
+            String rejects = WriteOptions.take(arguments, "--rejects");
+            if (arguments.size() != 1 || arguments.get(0).startsWith("--")) {
+                throw new Failure(Exit.USAGE, "Give one sheet, and only options that import has.\n" + HELP);
+            }
+            if (separator != null && separator.length() != 1 && !separator.equals("tab")) {
+                throw new Failure(Exit.USAGE, "--separator takes one character, or the word tab.");
+            }
+            if (leave && rejects == null) {
+                throw new Failure(Exit.USAGE, "--leave-rejected needs --rejects FILE, so that no row is lost.");
+            }
+            char between = separator == null ? ',' : separator.equals("tab") ? '\t' : separator.charAt(0);
+            return new SheetOptions(
+                    Path.of(arguments.get(0)),
+                    dryRun,
+                    leave,
+                    comma,
+                    between,
+                    rejects == null ? null : Path.of(rejects));
+        }
+    }
+}

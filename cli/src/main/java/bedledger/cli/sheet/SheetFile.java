@@ -1,0 +1,110 @@
+package bedledger.cli.sheet;
+
+import bedledger.cli.Bedledger;
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A sheet as it stands in the file.
+ *
+ * @param header the first row, as written
+ * @param rows the other rows, empty ones left out
+ */
+record SheetFile(List<String> header, List<Row> rows) {
+    /** One row: its number as a spreadsheet shows it (the header is row 1), the line of the file it begins on, its cells. */
+    record Row(int number, long line, List<String> cells) {}
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    static SheetFile read(Path file, char separator) {
+        String text = text(file);
+        List<String> header = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                .fieldSeparator(separator)
+                .skipEmptyLines(false)
+                .ofCsvRecord(text)) {
+            int number = 0;
+            for (CsvRecord record : csv) {
+                number++;
+                if (number == 1) {
+                    header.addAll(record.getFields());
+                } else if (record.getFields().stream().anyMatch(cell -> !cell.isBlank())) {
+                    rows.add(new Row(number, record.getStartingLineNumber(), record.getFields()));
+                }
+            }
+        } catch (CsvParseException malformed) {
+            throw refused(
+                    file, "it is not well-formed CSV: " + reason(malformed), "look for a quote that is not closed");
+        } catch (IOException failed) {
+            throw Bedledger.unreadable(file, failed);
+        }
+        if (header.isEmpty() || rows.isEmpty()) {
+            throw refused(file, "it holds no rows", "the first row names the columns: date,did,beds,…");
+        }
+        return new SheetFile(List.copyOf(header), List.copyOf(rows));
+    }
+
+    private static String reason(CsvParseException malformed) {
+        Throwable cause = malformed.getCause();
+        return String.valueOf(
+                cause == null ? malformed.getMessage() : malformed.getMessage() + " " + cause.getMessage());
+    }
+
+    private static String text(Path file) {
+        byte[] bytes;
+        try {
+            bytes = Files.readAllBytes(file);
+        } catch (NoSuchFileException missing) {
+            throw new Failure(Exit.NO_INPUT, "There is no file '" + file + "'. Check the path.");
+        } catch (IOException failed) {
+            throw Bedledger.unreadable(file, failed);
+        }
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+        } catch (CharacterCodingException notUtf8) {
+            throw refused(
+                    file,
+                    "it is not written in UTF-8 (line " + line(bytes) + ")",
+                    "save it from the spreadsheet as 'CSV UTF-8', then import it again");
+        }
+    }
+
+    /** The line on which the first byte stands that is no UTF-8. */
+    private static int line(byte[] bytes) {
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .decode(in, java.nio.CharBuffer.allocate(bytes.length + 1), true);
+        int line = 1;
+        for (int at = 0; at < in.position(); at++) {
+            line += bytes[at] == '\n' ? 1 : 0;
+        }
+        return line;
+    }
+
+    static Failure refused(Path file, String why, String wayOut) {
+        return new Failure(
+                Exit.REFUSED,
+                "The sheet '" + file + "' was refused: " + why + ". Nothing was written. " + wayOut + ".");
+    }
+}
