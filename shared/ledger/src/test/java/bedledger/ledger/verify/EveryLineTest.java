@@ -54,7 +54,8 @@ class EveryLineTest {
     void findsADoubledLine(int entry) {
         lines.add(entry, lines.get(entry - 1));
         Disagreement named = named(Fault.NUMBER_OUT_OF_ORDER);
-        assertThat(named.first()).isEqualTo(entry + 1L).isEqualTo(named.last());
+        assertThat(named.first()).isEqualTo(entry);
+        assertThat(named.last()).isEqualTo(entry + 1L);
     }
 
     @ParameterizedTest(name = "a line put in after entry {0}")
