@@ -42,13 +42,13 @@ public final class Proofs {
     /**
      * The proof that the first leaves are unchanged, PROOF(m, D_n) of RFC 9162 §2.1.4.1.
      *
-     * @param older leaves in the older tree; 0 and the newer size give an empty proof
+     * @param older leaves in the older tree; the newer size gives an empty proof, 0 is refused where the newer is not 0
      * @param newer leaves in the newer tree
      */
     public static List<Hash> consistency(long older, long newer, LeafSource leaves) {
-        requireRange(older >= 0 && older <= newer, "older size " + older, newer);
+        requireComparable(older, newer);
         List<Hash> proof = new ArrayList<>();
-        if (older > 0) {
+        if (older < newer) {
             subProof(older, 0, newer, true, leaves, proof);
         }
         return List.copyOf(proof);
@@ -112,18 +112,13 @@ public final class Proofs {
     /**
      * Checks that an older tree is the beginning of a newer one, by RFC 9162 §2.1.4.2.
      *
-     * <p>Every tree begins with the empty one; its proof is empty and its root that of no entries.
+     * <p>That a tree begins with the empty one proves nothing, so an older size of 0 is refused unless the newer is 0 too.
      *
      * @throws ProofRejected where it does not follow, with the reason
      */
     public static void verifyConsistency(long older, long newer, List<Hash> proof, Hash olderRoot, Hash newerRoot) {
-        requireRange(older >= 0 && older <= newer, "older size " + older, newer);
+        requireComparable(older, newer);
         Deque<Hash> rest = new ArrayDeque<>(proof);
-        if (older == 0) {
-            requireUsedUp(rest, proof);
-            requireRoot(Reason.OLDER_ROOT_DIFFERS, Merkle.emptyRoot(), olderRoot);
-            return;
-        }
         if (older == newer) {
             requireUsedUp(rest, proof);
             requireRoot(Reason.ROOT_DIFFERS, olderRoot, newerRoot);
@@ -150,6 +145,11 @@ public final class Proofs {
         if (!found.equals(expected)) {
             throw new ProofRejected(reason, "root " + found, "root " + expected);
         }
+    }
+
+    private static void requireComparable(long older, long newer) {
+        boolean bothEmpty = older == 0 && newer == 0;
+        requireRange(bothEmpty || (older > 0 && older <= newer), "older size " + older, newer);
     }
 
     private static void requireRange(boolean within, String what, long size) {

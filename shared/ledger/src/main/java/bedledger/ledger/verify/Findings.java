@@ -7,9 +7,10 @@ import java.util.List;
 /** Collects disagreements, and keeps those that concern the earliest entries when there are too many. */
 final class Findings {
 
+    /** By the entry at which it is certain that something is wrong, what is known to the entry before a range around it. */
     private static final Comparator<Disagreement> BY_ENTRY = Comparator.comparing(Disagreement::concernsNoEntry)
-            .thenComparingLong(Disagreement::first)
-            .thenComparingLong(Disagreement::last);
+            .thenComparingLong(Disagreement::last)
+            .thenComparing(Comparator.comparingLong(Disagreement::first).reversed());
 
     private final List<Disagreement> kept = new ArrayList<>();
     private long notKept;

@@ -61,26 +61,25 @@ final class LineCheck {
 
     /** Lines without a readable number may stand for the numbers between; each was reported already. */
     private long checkNumber(long number) {
-        long expected = lastNumber + 1;
-        if (number < expected && number != inPlace + 1) {
-            add(Fault.NUMBER_OUT_OF_ORDER, "number " + number, "number " + (expected + unnumbered));
+        long expected = lastNumber + 1 + unnumbered;
+        if (number <= lastNumber && number != inPlace + 1) {
+            // Which of the lines with this number is the false one, or whether one was moved, cannot be told from here.
+            addNumber(Fault.NUMBER_OUT_OF_ORDER, number, expected, number, expected);
             return 0;
         }
-        if (number - expected > unnumbered) {
-            findings.add(new Disagreement(
-                    expected + unnumbered,
-                    number - 1,
-                    Fault.NUMBER_MISSING,
-                    "journal line " + position,
-                    "number " + number,
-                    "number " + (expected + unnumbered),
-                    COMPARE));
+        if (number > expected) {
+            addNumber(Fault.NUMBER_MISSING, expected, number - 1, number, expected);
         }
         // If the next line goes on from where this one should stand, only this number was wrong.
-        inPlace = number < expected ? number : expected + unnumbered;
+        inPlace = number <= lastNumber ? number : expected;
         lastNumber = number;
         unnumbered = 0;
         return number;
+    }
+
+    private void addNumber(Fault fault, long first, long last, long found, long expected) {
+        findings.add(new Disagreement(
+                first, last, fault, "journal line " + position, "number " + found, "number " + expected, COMPARE));
     }
 
     private void checkTime(String text) {

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param sealed entries under the last checkpoint that agrees
  * @param againstAgreeing checkpoints kept by others that agree
  * @param rows database rows equal to their lines; 0 where none were given
- * @param disagreements in the order of the entries they concern, those that concern none last; at most
+ * @param disagreements in the order of the entries at which they are certain, those that concern none last; at most
  *     {@link #MOST_LISTED}
  * @param notListed further disagreements that were counted but not kept
  */
@@ -42,7 +42,7 @@ public record Verdict(
         return entries - sealed;
     }
 
-    /** The first entry, or range of entries, that does not agree. */
+    /** The earliest disagreement: the entry, or the range of entries by whose end it is certain. */
     public Optional<Disagreement> first() {
         return disagreements.stream().findFirst();
     }
