@@ -80,10 +80,9 @@ final class ActParser {
 
     private static OptionSpec option(Ask ask) {
         String must = ask.required() ? " (needed)" : "";
-        boolean flag = ask.type() == Boolean.class || ask.type() == boolean.class;
         OptionSpec.Builder option = text(ask.option(), ask.help() + must);
-        if (flag) {
-            option.arity("0..1").paramLabel("yes|no").parameterConsumer(ActParser::yesOrNo);
+        if (isFlag(ask)) {
+            option.paramLabel("yes|no");
         }
         return option.build();
     }
@@ -97,10 +96,26 @@ final class ActParser {
                 .description(help.replace("%", "%%"));
     }
 
-    /** An option that stands alone means yes; only a following yes or no belongs to it. */
-    private static void yesOrNo(java.util.Stack<String> rest, CommandLine.Model.ArgSpec arg, CommandSpec spec) {
-        boolean said = !rest.isEmpty() && YES_OR_NO.contains(rest.peek().toLowerCase(java.util.Locale.ROOT));
-        arg.setValue(new ArrayList<>(List.of(said ? rest.pop() : "yes")));
+    /** An option that asks yes or no and stands alone means yes; only a following yes or no belongs to it. */
+    private List<String> answered(List<String> words) {
+        List<String> answered = new ArrayList<>();
+        for (int at = 0; at < words.size(); at++) {
+            String word = words.get(at);
+            boolean asks = word.startsWith("--") && flag(word.substring(2));
+            boolean said = asks
+                    && at + 1 < words.size()
+                    && YES_OR_NO.contains(words.get(at + 1).toLowerCase(java.util.Locale.ROOT));
+            answered.add(asks ? word + "=" + (said ? words.get(++at) : "yes") : word);
+        }
+        return answered;
+    }
+
+    private boolean flag(String option) {
+        return kind.asks().stream().anyMatch(ask -> ask.option().equals(option) && isFlag(ask));
+    }
+
+    private static boolean isFlag(Ask ask) {
+        return ask.type() == Boolean.class || ask.type() == boolean.class;
     }
 
     String help() {
@@ -111,7 +126,7 @@ final class ActParser {
     Map<String, List<String>> parse(List<String> words) {
         CommandLine.ParseResult result;
         try {
-            result = line.parseArgs(words.toArray(String[]::new));
+            result = line.parseArgs(answered(words).toArray(String[]::new));
         } catch (CommandLine.UnmatchedArgumentException unmatched) {
             throw unknownOption(unmatched.getUnmatched().get(0));
         } catch (CommandLine.ParameterException bad) {
