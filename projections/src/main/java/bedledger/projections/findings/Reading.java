@@ -1,0 +1,43 @@
+package bedledger.projections.findings;
+
+import bedledger.language.Words;
+
+/** A way of reading the rules on which certifiers differ, with what is taken unless the book says otherwise. */
+public enum Reading {
+    UNCERTAIN_CONTACT_COUNTS_AS_SOIL(
+            true,
+            "Where it is not recorded whether the edible part touches the soil, the longer manure interval is asked; off: the shorter."),
+    PILE_WITHOUT_PROCESS_COUNTS_AS_RAW(
+            true,
+            "A pile with animal material that shows no complete compost process counts as raw manure; off: it counts as compost."),
+    LAND_CLEAN_FROM_SAME_DATE(
+            true,
+            "Land is three years clean from the same calendar date three years later; off: from the day after that date."),
+    THREE_COMPOST_DAYS_CONSECUTIVE(
+            true,
+            "The three hot days of a static or in-vessel pile follow each other; others are for the certifier; off: any three days do."),
+    WINDROW_DAYS_CONSECUTIVE(
+            false,
+            "On: the fifteen hot days of a windrow follow each other; off: any fifteen days do, and it is said so.");
+
+    private final boolean byDefault;
+    private final String sentence;
+
+    Reading(boolean byDefault, String sentence) {
+        this.byDefault = byDefault;
+        this.sentence = sentence;
+    }
+
+    /** As written in settings: {@code land-clean-from-same-date}. */
+    public String word() {
+        return Words.of(this);
+    }
+
+    public boolean byDefault() {
+        return byDefault;
+    }
+
+    public String sentence() {
+        return sentence;
+    }
+}

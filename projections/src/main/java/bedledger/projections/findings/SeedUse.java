@@ -1,0 +1,52 @@
+package bedledger.projections.findings;
+
+import bedledger.language.BedId;
+import bedledger.language.CropName;
+import bedledger.language.LotId;
+import bedledger.language.Origin;
+import bedledger.language.Planting;
+import bedledger.language.SeedLotId;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** One sowing or planting, as the seed rules see it. */
+record SeedUse(
+        Done<?> done,
+        List<BedId> beds,
+        CropName crop,
+        @Nullable SeedLotId seedLot,
+        boolean cover,
+        boolean bought) {
+
+    /** Every sowing, planting and cover crop, in the order of the work. */
+    static Stream<SeedUse> all(Inquiry inquiry) {
+        return inquiry.done(Planting.class).stream().flatMap(SeedUse::of);
+    }
+
+    private static Stream<SeedUse> of(Done<Planting> done) {
+        Planting fact = done.fact();
+        if (fact instanceof Planting.Sown sown) {
+            return Stream.of(new SeedUse(done, sown.beds(), sown.crop(), sown.seedLot(), false, false));
+        }
+        if (fact instanceof Planting.CoverSown sown) {
+            return Stream.of(new SeedUse(done, sown.beds(), sown.crop(), sown.seedLot(), true, false));
+        }
+        return fact instanceof Planting.Transplanted set
+                ? Stream.of(
+                        new SeedUse(done, set.beds(), set.crop(), set.seedLot(), false, set.origin() == Origin.BOUGHT))
+                : Stream.empty();
+    }
+
+    static List<SeedUse> ofLot(Inquiry inquiry, SeedLotId lot) {
+        return all(inquiry).filter(use -> lot.equals(use.seedLot())).toList();
+    }
+
+    static Set<LotId> lots(Inquiry inquiry, List<SeedUse> uses) {
+        Set<LotId> lots = new LinkedHashSet<>();
+        uses.forEach(use -> lots.addAll(inquiry.growing().lotsFrom(use.done().number())));
+        return lots;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.findings;
+
+import org.jspecify.annotations.NullMarked;
