@@ -4,7 +4,7 @@ import bedledger.cli.Surroundings;
 import bedledger.domain.Written;
 import bedledger.language.Caution;
 import bedledger.language.Entry;
-import bedledger.language.FactWords;
+import bedledger.projections.history.FactWords;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;

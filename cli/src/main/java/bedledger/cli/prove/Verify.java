@@ -1,0 +1,137 @@
+package bedledger.cli.prove;
+
+import bedledger.cli.Bedledger;
+import bedledger.cli.BookPlace;
+import bedledger.cli.Exit;
+import bedledger.cli.Surroundings;
+import bedledger.cli.read.Output;
+import bedledger.cli.read.ReadOptions;
+import bedledger.cli.read.TextTable;
+import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.verify.Disagreement;
+import bedledger.ledger.verify.Evidence;
+import bedledger.ledger.verify.Verdict;
+import bedledger.ledger.verify.Verifier;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code bedledger verify}: whether journal, database and checkpoints agree, and agree with a checkpoint that somebody else kept. */
+@Command(
+        name = "bedledger verify",
+        sortOptions = false,
+        description = "Check that nothing in the log was changed, and name the first entry that does not agree.",
+        footer = {"", "Example: bedledger verify --against checkpoint-kept-by-the-certifier.txt"})
+public final class Verify implements Callable<Integer> {
+    static final List<String> PROVES = List.of(
+            "A change made without the book's key is always found. One made with the key is found by whoever holds an"
+                    + " earlier checkpoint: bedledger verify --against FILE. Nothing before anybody else held a checkpoint is"
+                    + " proved.");
+    private final Surroundings around;
+
+    @Option(names = "--book", paramLabel = "FOLDER", description = "the book (else the one in this folder or above it)")
+    @Nullable
+    Path book;
+
+    @Option(names = "--against", paramLabel = "FILE", description = "a checkpoint that somebody else kept")
+    @Nullable
+    Path against;
+
+    @Option(names = "--json", description = "as JSON, by the schema of the same name")
+    boolean json;
+
+    public Verify(Surroundings around) {
+        this.around = around;
+    }
+
+    /** What {@code --json} prints. */
+    record View(
+            boolean agrees,
+            String key,
+            long entries,
+            long checkpoints,
+            long sealed,
+            long notYetSealed,
+            long databaseRows,
+            boolean databaseRead,
+            List<DisagreementView> disagreements,
+            long notListed) {}
+
+    /** One disagreement: the entries it concerns (0: none), what kind, what was found, what expected, what to do. */
+    record DisagreementView(
+            long first, long last, String fault, String where, String found, String expected, String whatToDo) {}
+
+    @Override
+    public Integer call() {
+        BookFolder folder = BookPlace.find(around, book);
+        String key = folder.verifierKey().toString();
+        Evidence evidence = Evidence.of(folder.journal(), folder.checkpoints(), key);
+        if (against != null) {
+            evidence = evidence.against(read(around.folder().resolve(against)));
+        }
+        Verdict verdict = Verifier.verify(evidence);
+        View view = view(key, verdict);
+        if (json) {
+            ReadOptions options = ReadOptions.asJson();
+            new Output(around, options).print(view, new Output.Table(List.of(), List.of()), out -> {});
+        } else {
+            print(view, verdict);
+        }
+        return verdict.agrees() ? Exit.OK : Exit.FOUND_WANTING;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException failed) {
+            throw Bedledger.unreadable(file, failed);
+        }
+    }
+
+    private static View view(String key, Verdict verdict) {
+        return new View(
+                verdict.agrees(),
+                key,
+                verdict.entries(),
+                verdict.checkpoints(),
+                verdict.sealed(),
+                verdict.notYetSealed(),
+                verdict.rows(),
+                false,
+                verdict.disagreements().stream().map(Verify::view).toList(),
+                verdict.notListed());
+    }
+
+    private static DisagreementView view(Disagreement one) {
+        return new DisagreementView(
+                one.first(),
+                one.last(),
+                bedledger.language.Words.of(one.fault()),
+                one.where(),
+                one.found(),
+                one.expected(),
+                one.whatToDo());
+    }
+
+    private void print(View view, Verdict verdict) {
+        around.out()
+                .println(view.entries() + " entries, " + view.checkpoints() + " checkpoints agree, " + view.sealed()
+                        + " entries sealed, " + view.notYetSealed() + " not yet.");
+        around.out().println("Key " + view.key());
+        if (view.agrees()) {
+            around.out().println("Everything agrees.");
+        } else {
+            around.out()
+                    .println("DOES NOT AGREE, first at "
+                            + verdict.first().map(Disagreement::entries).orElse("") + ":");
+            verdict.disagreements()
+                    .forEach(one -> TextTable.wrapped("- " + one, 80).forEach(around.out()::println));
+        }
+        PROVES.forEach(text -> TextTable.wrapped(text, 80).forEach(around.out()::println));
+    }
+}

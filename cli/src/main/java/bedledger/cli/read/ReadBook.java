@@ -1,0 +1,118 @@
+package bedledger.cli.read;
+
+import bedledger.cli.BookPlace;
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
+import bedledger.cli.Surroundings;
+import bedledger.language.BookKeeping;
+import bedledger.language.Entry;
+import bedledger.language.Farm;
+import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.store.BookReader;
+import bedledger.projections.tables.OwnValue;
+import bedledger.projections.tables.Quantity;
+import bedledger.projections.tables.Range;
+import bedledger.projections.tables.Tables;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A book as it is known on a day.
+ *
+ * @param folder where it lies
+ * @param opened its first entry
+ * @param farm what the entries written by the end of that day say
+ * @param asKnownOn the day, if one was asked for
+ * @param today the last day that counts: that day, or today
+ */
+public record ReadBook(
+        BookFolder folder,
+        BookKeeping.BookOpened opened,
+        Farm farm,
+        @Nullable LocalDate asKnownOn,
+        LocalDate today) {
+    public static ReadBook open(Surroundings around, ReadOptions options) {
+        BookFolder folder = BookPlace.find(around, options.book);
+        BookReader reader = BookReader.of(folder);
+        reader.doubt().ifPresent(doubt -> around.err().println("Careful: " + doubt));
+        if (reader.entries().isEmpty() || !(reader.entries().get(0).fact() instanceof BookKeeping.BookOpened opened)) {
+            throw new Failure(
+                    Exit.NO_INPUT, "The book in '" + folder.root() + "' has no first entry. Take it from your backup.");
+        }
+        ZoneId zone = ZoneId.of(opened.timeZone());
+        LocalDate asked = options.asKnownOn == null ? null : day("--as-known-on", options.asKnownOn);
+        LocalDate today = asked == null ? LocalDate.ofInstant(around.clock().instant(), zone) : asked;
+        List<Entry> known = asked == null ? reader.entries() : writtenBy(reader.entries(), asked, zone);
+        return new ReadBook(folder, opened, Farm.of(known), asked, today);
+    }
+
+    /** The longest beginning of the log that was written by the end of the day. */
+    private static List<Entry> writtenBy(List<Entry> entries, LocalDate day, ZoneId zone) {
+        return entries.stream()
+                .takeWhile(
+                        entry -> !LocalDate.ofInstant(entry.writtenAt(), zone).isAfter(day))
+                .toList();
+    }
+
+    public static LocalDate day(String option, String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException notADay) {
+            throw new Failure(Exit.USAGE, option + " '" + text + "' is not a day. Write it like 2025-07-09.");
+        }
+    }
+
+    /** The day asked for, or the last day that counts. */
+    public LocalDate dayOr(String option, @Nullable String text) {
+        return text == null ? today : day(option, text);
+    }
+
+    public ZoneId zone() {
+        return ZoneId.of(opened.timeZone());
+    }
+
+    /** The tables, with this farm's own values over them. */
+    public Tables tables() {
+        Tables bundled = Tables.bundled();
+        List<OwnValue> own = farm.ofKind(BookKeeping.OwnValueNoted.class).stream()
+                .map(entry -> own((BookKeeping.OwnValueNoted) entry.fact(), bundled))
+                .filter(Objects::nonNull)
+                .toList();
+        return bundled.with(own);
+    }
+
+    private static @Nullable OwnValue own(BookKeeping.OwnValueNoted noted, Tables tables) {
+        try {
+            String of = tables.crop(noted.of())
+                    .map(crop -> crop.name())
+                    .or(() -> tables.material(noted.of()))
+                    .orElse(noted.of());
+            return new OwnValue(
+                    of,
+                    Quantity.parse(noted.coefficient().replace('-', ' ')),
+                    noted.value().value(),
+                    range(noted),
+                    noted.how());
+        } catch (IllegalArgumentException unknown) {
+            return null;
+        }
+    }
+
+    private static @Nullable Range range(BookKeeping.OwnValueNoted noted) {
+        double value = noted.value().value();
+        double low = noted.low() == null ? value : noted.low().value();
+        double high = noted.high() == null ? value : noted.high().value();
+        return low == high ? null : new Range(low, high);
+    }
+
+    /** What stands above every page of this book. */
+    public List<String> banner() {
+        String practice = opened.practice() ? "PRACTICE book — " : "";
+        String known = asKnownOn == null ? "" : ", as known on " + asKnownOn;
+        return practice.isEmpty() && known.isEmpty() ? List.of() : List.of(practice + opened.farm() + known);
+    }
+}
