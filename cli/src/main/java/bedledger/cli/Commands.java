@@ -8,6 +8,7 @@ import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
 import bedledger.cli.read.ShowEntry;
 import bedledger.cli.sheet.Import;
+import bedledger.cli.start.Demo;
 import bedledger.cli.start.New;
 import bedledger.cli.write.Correct;
 import bedledger.cli.write.Did;
@@ -21,6 +22,7 @@ import picocli.CommandLine;
 final class Commands {
     static final List<Command> ALL = List.of(
             of("new", "Start", "start a book", New::new),
+            of("demo", "Start", "an invented season in a practice book, and what it tells", Demo::new),
             new Command("did", "Write", "record one act: did flail N3 N4 --passes 2", around -> new Did(around)::run),
             new Command("correct", "Write", "replace an entry, with a reason", around -> new Correct(around)::run),
             new Command("import", "Write", "read a sheet of acts (CSV)", around -> new Import(around)::run),

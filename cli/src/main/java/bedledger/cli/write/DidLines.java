@@ -10,14 +10,10 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** {@code bedledger did -}: one act a line from standard input, each acknowledged on its own before the next is read. */
 final class DidLines {
-    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
     private final Surroundings around;
     private final WriteOptions options;
 
@@ -42,7 +38,7 @@ final class DidLines {
 
     private int write(Writing writing, String line) {
         try {
-            List<String> words = words(line);
+            List<String> words = SaidWords.of(line);
             String moment = WriteOptions.take(words, "--written");
             Did.Spoken spoken = Did.Spoken.of(words);
             if (moment != null) {
@@ -59,14 +55,5 @@ final class DidLines {
             around.err().println("Refused; this line was not written: " + line + "\n  " + failure.getMessage());
         }
         return 1;
-    }
-
-    static List<String> words(String line) {
-        List<String> words = new ArrayList<>();
-        Matcher word = WORD.matcher(line);
-        while (word.find()) {
-            words.add(word.group(1) == null ? word.group(2) : word.group(1));
-        }
-        return words;
     }
 }
