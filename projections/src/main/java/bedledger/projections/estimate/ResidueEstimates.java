@@ -31,10 +31,14 @@ public final class ResidueEstimates {
             throw new IllegalArgumentException("A residue from yield was refused: entered " + freshKilograms + " kg of "
                     + crop + ". A harvest is a mass of 0 or more.");
         }
+        return fromYield(crop, Estimate.exact(freshKilograms, "kg"));
+    }
+
+    /** The same from a product that is itself doubted, such as a typical yield; kg fresh. */
+    public Residue fromYield(String crop, Estimate fresh) {
         List<String> missing = new ArrayList<>();
         Optional<Estimate> dryShare = share(crop, Quantity.PRODUCT_DRY_SHARE, missing);
         Optional<Estimate> index = share(crop, Quantity.HARVEST_INDEX, missing);
-        Estimate fresh = Estimate.exact(freshKilograms, "kg");
         Optional<Estimate> whole = both(dryShare, index, (dry, hi) -> HarvestIndexForm.wholeCrop(fresh, dry, hi));
         Optional<Estimate> shoots =
                 both(whole, index, HarvestIndexForm::residue).map(each -> each.by(FROM_YIELD));

@@ -3,6 +3,7 @@ package bedledger.projections.history;
 import bedledger.language.BedId;
 import bedledger.language.CropName;
 import bedledger.language.Entry;
+import bedledger.language.Observation;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -67,7 +68,7 @@ public record Flip(
         steps.forEach(step -> step.labour()
                 .ifPresent(labour -> said.add(FactWords.name(step.entry().kind()) + ": " + labour.words())));
         List<String> silent = steps.stream()
-                .filter(step -> step.labour().isEmpty())
+                .filter(step -> step.labour().isEmpty() && !(step.entry().fact() instanceof Observation))
                 .map(step -> FactWords.name(step.entry().kind()))
                 .distinct()
                 .toList();

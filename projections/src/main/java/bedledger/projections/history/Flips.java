@@ -22,13 +22,15 @@ public final class Flips {
     private Flips() {}
 
     public static List<Flip> of(Farm farm, BedId bed) {
-        return of(farm, bed, new BedAreas(farm));
+        return of(farm, bed, new BedAreas(farm), LocalDate.MAX);
     }
 
-    /** The same, with the areas of the farm's beds at hand. */
-    public static List<Flip> of(Farm farm, BedId bed, BedAreas areas) {
-        List<Step<BedState>> steps =
-                farm.bed(bed).steps().stream().filter(Step::fits).toList();
+    /** The flips as they stood at the end of a day, with the areas of the farm's beds at hand. */
+    public static List<Flip> of(Farm farm, BedId bed, BedAreas areas, LocalDate asOf) {
+        List<Step<BedState>> steps = farm.bed(bed).steps().stream()
+                .filter(Step::fits)
+                .filter(step -> !step.entry().head().doneOn().isAfter(asOf))
+                .toList();
         List<Flip> flips = new ArrayList<>();
         for (int at = 0; at < steps.size(); at++) {
             if (empties(steps.get(at))) {

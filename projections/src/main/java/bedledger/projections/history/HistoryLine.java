@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param answer what replaced or struck it; empty while it is in force
  * @param corrects the entry it answers itself
  * @param writtenOn the day of writing, in the book's time zone
- * @param lag days from the work to the writing: a neutral figure
+ * @param lag days from the work to the writing of this entry, be it a correction: a neutral figure
  * @param doesNotFit why it does not fit the bed's timeline and changes nothing; empty where it does
  */
 public record HistoryLine(

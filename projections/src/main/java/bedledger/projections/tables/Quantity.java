@@ -15,7 +15,8 @@ public enum Quantity {
     PHOSPHATE_PER_TONNE_FRESH("phosphate per tonne fresh", "kg P2O5 per tonne fresh", 1000, 0.001),
     CARBON_OF_DRY("carbon of dry", "% of dry", 100, 0.01),
     NITROGEN_OF_DRY("nitrogen of dry", "% of dry", 100, 0.01),
-    PACK_WEIGHT("pack weight", "lb net", 1000, 1);
+    PACK_WEIGHT("pack weight", "lb net", 1000, 1),
+    TYPICAL_YIELD("typical yield", "lb fresh per acre", 1_000_000, 1);
 
     private final String words;
     private final String unit;

@@ -2,6 +2,7 @@ package bedledger.projections.tables;
 
 import bedledger.projections.tables.TableFile.Row;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +37,22 @@ final class TableReader {
                 row.range(),
                 row.citation(),
                 row.text("note"));
+    }
+
+    /** The row as a coefficient of the crop; empty if it is of another family or stage, or leaves the crop out. */
+    static Optional<Coefficient> coverNitrogen(Row row, Crop crop, String stage) {
+        boolean applies = crop.families().contains(row.text("family"))
+                && row.text("stage").equals(stage)
+                && !row.list("not_for").contains(crop.name());
+        return applies
+                ? Optional.of(new Coefficient(
+                        crop.name(),
+                        Quantity.RESIDUE_NITROGEN,
+                        row.number("value"),
+                        row.range(),
+                        row.citation(),
+                        row.text("note")))
+                : Optional.empty();
     }
 
     static PackWeight packWeight(Row row) {

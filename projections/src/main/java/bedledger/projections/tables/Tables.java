@@ -52,9 +52,11 @@ public final class Tables {
                 .rows(row -> Map.entry(row.text("material"), row.list("aliases")))
                 .forEach(each -> materialNames.add(each.getKey(), each.getValue()));
         Map<Key, Coefficient> coefficients = new HashMap<>();
-        Stream.concat(
-                        file("crop-residue").rows(row -> TableReader.coefficient(row, "crop")).stream(),
-                        file("amendments").rows(row -> TableReader.coefficient(row, "material")).stream())
+        Stream.of(
+                        file("crop-residue").rows(row -> TableReader.coefficient(row, "crop")),
+                        file("typical-yields").rows(row -> TableReader.coefficient(row, "crop")),
+                        file("amendments").rows(row -> TableReader.coefficient(row, "material")))
+                .flatMap(List::stream)
                 .forEach(each -> putOnce(coefficients, each));
         return new Tables(
                 crops,
@@ -121,6 +123,26 @@ public final class Tables {
     /** What the source of a citation stands for; empty for an own value, whose source text is the farm's own. */
     public Optional<Source> source(Citation citation) {
         return citation.status() == Status.OWN ? Optional.empty() : Optional.ofNullable(sources.get(citation.source()));
+    }
+
+    /**
+     * Nitrogen of a cover crop at a stage of growth; empty for a mixture or a stage that nothing is printed for, and where
+     * the farm has measured its own.
+     *
+     * @param stage such as "before-flowering"
+     */
+    public Optional<Coefficient> coverNitrogen(String typed, String stage) {
+        boolean measured = coefficient(typed, Quantity.RESIDUE_NITROGEN)
+                .filter(each -> each.citation().status() == Status.OWN)
+                .isPresent();
+        return crop(typed)
+                .filter(crop -> !measured
+                        && crop.kind() == Crop.Kind.COVER
+                        && crop.families().size() == 1)
+                .flatMap(
+                        crop -> file("cover-nitrogen").rows(row -> TableReader.coverNitrogen(row, crop, stage)).stream()
+                                .flatMap(Optional::stream)
+                                .findFirst());
     }
 
     /** Net weights of packs of a crop, in the order of the table. */

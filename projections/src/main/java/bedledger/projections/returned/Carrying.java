@@ -1,0 +1,98 @@
+package bedledger.projections.returned;
+
+import bedledger.language.BedWork.ResidueHauledOff;
+import bedledger.language.Entry;
+import bedledger.language.Roots;
+import bedledger.projections.estimate.DryShare;
+import bedledger.projections.estimate.Estimate;
+import bedledger.projections.history.BedAreas;
+import java.util.Optional;
+
+/** Takes what was hauled off from what stood there: shoots by weight or share, roots if they were pulled. */
+final class Carrying {
+    private final CropGroup group;
+    private final Working shootWork;
+    private final Working rootWork;
+    private Optional<Estimate> shoots;
+    private Optional<Estimate> roots;
+
+    Carrying(CropGroup group, Gross gross, Working shootWork, Working rootWork) {
+        this.group = group;
+        this.shootWork = shootWork;
+        this.rootWork = rootWork;
+        this.shoots = gross.shoots();
+        this.roots = gross.roots();
+        group.hauls().forEach(this::take);
+    }
+
+    Optional<Estimate> shoots() {
+        return shoots;
+    }
+
+    Optional<Estimate> roots() {
+        return roots;
+    }
+
+    private void take(Entry entry) {
+        ResidueHauledOff haul = (ResidueHauledOff) entry.fact();
+        shootWork.behind(entry);
+        rootWork.behind(entry);
+        takeShoots(entry, haul);
+        takeRoots(entry, haul);
+    }
+
+    private void takeShoots(Entry entry, ResidueHauledOff haul) {
+        if (haul.share() != null) {
+            double share = haul.share().percent() / 100;
+            shootWork.remark("hauled off (#" + entry.number() + "): " + haul.share() + " of the residue");
+            shoots = shoots.map(each -> each.times(1 - share));
+        } else if (haul.weight() != null) {
+            takeWeight(entry, haul, haul.weight().grams() / 1000 * group.part(entry));
+        } else {
+            shootWork.missing(
+                    "how much was hauled off (#" + entry.number() + "): neither a weight nor a share is on record");
+            shoots = Optional.empty();
+        }
+    }
+
+    private void takeWeight(Entry entry, ResidueHauledOff haul, double fresh) {
+        Optional<DryShare> measured = Cuts.dry(haul.dry());
+        Optional<Estimate> dry = measured.map(each -> Estimate.exact(fresh * each.value(), "kg"))
+                .or(() -> group.basis().residues.dryOfFreshResidue(group.crop(), fresh));
+        String shared = BedAreas.beds(entry).size() > 1 ? ", shared by area" : "";
+        String at = measured.isPresent() ? "at the dry share measured" : "at the table's dry share";
+        if (dry.isEmpty()) {
+            shootWork.missing("the dry share of what was hauled off (#" + entry.number() + ")");
+            shoots = Optional.empty();
+            return;
+        }
+        Estimate hauled = dry.get();
+        shootWork.remark("hauled off (#" + entry.number() + "): " + Numbers.two(fresh) + " kg fresh" + shared + " = "
+                + hauled.inWords() + " dry " + at);
+        shoots = shoots.map(each -> {
+            String method = String.join("; ", each.grounds().methods()) + ", less what was hauled off";
+            return each.minus(hauled).clippedAtZero().by(method);
+        });
+    }
+
+    private void takeRoots(Entry entry, ResidueHauledOff haul) {
+        if (haul.roots() == null) {
+            rootWork.missing("whether the roots went with what was hauled off (#" + entry.number()
+                    + "): cut or pulled is not on record; if pulled, the crown is gone");
+            roots = Optional.empty();
+        } else if (haul.roots() == Roots.CUT) {
+            rootWork.remark("cut at the ground (#" + entry.number() + "): the roots stay");
+        } else if (haul.share() != null) {
+            double share = haul.share().percent() / 100;
+            rootWork.remark("pulled (#" + entry.number() + "): the crown went with " + haul.share()
+                    + "; fine roots that broke off are not counted");
+            roots = roots.map(each -> each.times(1 - share));
+        } else {
+            rootWork.remark("pulled (#" + entry.number()
+                    + "): the crown went with it; fine roots that broke off are not counted");
+            shootWork.remark("pulled (#" + entry.number()
+                    + "): the weight hauled off holds crowns and roots too, so the " + "shoots are reckoned too low");
+            roots = Optional.of(Estimate.exact(0, "kg"));
+        }
+    }
+}

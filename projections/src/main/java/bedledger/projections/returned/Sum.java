@@ -1,0 +1,32 @@
+package bedledger.projections.returned;
+
+import bedledger.projections.estimate.Estimate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The sum of what is known of several pieces, and of how many it is not known.
+ *
+ * @param known empty if it is known of none
+ * @param pieces how many pieces there are
+ * @param unknown of how many it is not known: the sum leaves them out, so it is incomplete
+ */
+public record Sum(Optional<Estimate> known, int pieces, int unknown) {
+    static Sum of(List<Optional<Estimate>> parts) {
+        Optional<Estimate> known = parts.stream().flatMap(Optional::stream).reduce(Estimate::plus);
+        int unknown = (int) parts.stream().filter(Optional::isEmpty).count();
+        return new Sum(known, parts.size(), unknown);
+    }
+
+    public boolean isComplete() {
+        return unknown == 0;
+    }
+
+    public String words() {
+        if (pieces == 0) {
+            return "nothing";
+        }
+        String figure = known.map(Estimate::inWords).orElse("not known");
+        return unknown == 0 ? figure : figure + "; incomplete: unknown for " + unknown + " of " + pieces;
+    }
+}
