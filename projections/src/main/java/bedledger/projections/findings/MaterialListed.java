@@ -63,8 +63,7 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
                 step.as(Harvesting.Harvested.class)
                         .ifPresent(harvest -> uses.stream()
                                 .filter(use -> harvest.day().isBefore(use.day().plusYears(figures.whole("land.years"))))
-                                .forEach(use -> lots.computeIfAbsent(
-                                                use.number(), number -> new LinkedHashSet<>())
+                                .forEach(use -> lots.computeIfAbsent(use.number(), number -> new LinkedHashSet<>())
                                         .add(harvest.fact().lot())));
                 if (isUse(step.fact())) {
                     uses.add(step);
@@ -118,7 +117,10 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
         Draft draft = new Draft(sheet, inquiry, material.name(), first.done().day())
                 .at(material)
                 .at(beds)
-                .lots(listing == Listing.APPROVED ? List.of() : uses.stream().flatMap(picked).toList())
+                .lots(
+                        listing == Listing.APPROVED
+                                ? List.of()
+                                : uses.stream().flatMap(picked).toList())
                 .restsOn(uses.stream().map(use -> use.done().number()).toList())
                 .restsOn(listings.stream().map(Done::number).toList());
         return switch (listing) {

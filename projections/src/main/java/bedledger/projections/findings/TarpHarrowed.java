@@ -52,7 +52,10 @@ record TarpHarrowed(RuleSheet sheet) implements Rule {
         String folded = "If the tarp was folded back and laid again, correct the entry: did harrow "
                 + where.replace(", ", ",") + " --tarp-folded-back. ";
         return new Draft(
-                        sheet, inquiry, where + " " + work.kind().word(), work.head().doneOn())
+                        sheet,
+                        inquiry,
+                        where + " " + work.kind().word(),
+                        work.head().doneOn())
                 .at(beds)
                 .restsOn(work)
                 .restsOn(tarps)
