@@ -34,7 +34,7 @@ record CompostFda(RuleSheet sheet, Figures figures) implements Rule {
                 .restsOn(log.entries())
                 .counting(verdict.everything())
                 .settledBy(settles(verdict.outcome()))
-                .says(verdict.outcome(), CompostProcess.capital(log.words()) + ": " + verdict.words() + ".");
+                .says(verdict.outcome(), Wording.capital(log.words()) + ": " + verdict.words() + ".");
     }
 
     private void heat(@Nullable PileMethod method, PileLog log, PileVerdict verdict) {

@@ -22,7 +22,8 @@ record CompostProcess(RuleSheet sheet, Figures figures) implements Rule {
             return draft.citing("7 CFR 205.203(c)(3)")
                     .says(
                             Outcome.MET,
-                            capital(log.words()) + ": plant material only, so no compost process is asked for.");
+                            Wording.capital(log.words())
+                                    + ": plant material only, so no compost process is asked for.");
         }
         PileVerdict verdict = NopProcess.judge(inquiry, figures, log);
         String unknown = nature == Ingredients.UNKNOWN
@@ -32,21 +33,18 @@ record CompostProcess(RuleSheet sheet, Figures figures) implements Rule {
                 .settledBy(settles(verdict.outcome()))
                 .says(
                         verdict.outcome(),
-                        capital(log.words()) + ": " + verdict.words() + "." + verdict.notes() + unknown);
+                        Wording.capital(log.words()) + ": " + verdict.words() + "." + verdict.notes() + unknown);
     }
 
-    private static String settles(Outcome outcome) {
+    private String settles(Outcome outcome) {
         return switch (outcome) {
             case MET -> "";
             case ASK -> "Ask the certifier how they read it, and keep the answer on file.";
             case INCOMPLETE -> "Enter what is missing from the pile's own log; never a reading that was not taken.";
             case NOT_MET ->
                 "Under NOP 5021 a certifier may accept another documented process: show the log, the ingredients and"
-                        + " at least 3 days at 131 °F or more, and keep the answer on file. Until then it counts as raw manure.";
+                        + " at least " + figures.whole("guidance.days") + " days at " + figures.number("compost.low.f")
+                        + " °F or more, and keep the answer on file. Until then it counts as raw manure.";
         };
-    }
-
-    static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

@@ -30,7 +30,7 @@ record DoesNotFit(RuleSheet sheet) implements Rule {
                 .collect(Collectors.joining("; "));
         String out = misfits.stream().map(Misfit::wayOut).distinct().collect(Collectors.joining("; "));
         return draft(inquiry, entry)
-                .settledBy(CompostProcess.capital(out) + ".")
+                .settledBy(Wording.capital(out) + ".")
                 .says(
                         Outcome.INCOMPLETE,
                         "Entry " + entry.number() + " (" + entry.kind().word() + ", "

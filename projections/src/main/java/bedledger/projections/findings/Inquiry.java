@@ -7,9 +7,9 @@ import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
 import bedledger.language.LotId;
+import bedledger.language.Place;
 import bedledger.language.Selling;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +24,7 @@ public final class Inquiry {
     private final CropFacts crops;
     private final LocalDate asOf;
     private final Map<BedId, List<BedStep>> steps = new HashMap<>();
-    private final Map<CropName, BookKeeping.CropAdded> added = new HashMap<>();
-    private final Map<LotId, List<Sale>> sales = new HashMap<>();
+    private @Nullable Map<CropName, BookKeeping.CropAdded> added;
     private @Nullable Growing growing;
 
     public Inquiry(Farm farm, Settings settings, CropFacts crops, LocalDate asOf) {
@@ -33,17 +32,6 @@ public final class Inquiry {
         this.settings = settings;
         this.crops = crops;
         this.asOf = asOf;
-        done(BookKeeping.CropAdded.class).forEach(done -> added.put(done.fact().crop(), done.fact()));
-        done(Selling.Sold.class).forEach(this::addSale);
-    }
-
-    private void addSale(Done<Selling.Sold> sold) {
-        sold.fact().lots().stream()
-                .map(line -> line.lot())
-                .distinct()
-                .map(lot -> new Sale(lot, sold.fact().as(), sold.fact().invoice(), sold.number()))
-                .forEach(sale -> sales.computeIfAbsent(sale.lot(), lot -> new ArrayList<>())
-                        .add(sale));
     }
 
     Farm farm() {
@@ -62,6 +50,14 @@ public final class Inquiry {
     <F extends Fact> List<Done<F>> done(Class<F> kind) {
         return farm.ofKind(kind).stream()
                 .filter(this::happened)
+                .map(entry -> Done.of(entry, kind))
+                .toList();
+    }
+
+    /** The same, of the entries that touch one place. */
+    <F extends Fact> List<Done<F>> done(Place place, Class<F> kind) {
+        return farm.entries(place).stream()
+                .filter(entry -> kind.isInstance(entry.fact()) && happened(entry))
                 .map(entry -> Done.of(entry, kind))
                 .toList();
     }
@@ -87,24 +83,38 @@ public final class Inquiry {
                 .toList();
     }
 
+    /** How a lot was sold, in the order of the work. */
     List<Sale> sales(LotId lot) {
-        return sales.getOrDefault(lot, List.of());
+        return done(lot, Selling.Sold.class).stream()
+                .map(sold -> new Sale(lot, sold.fact().as(), sold.fact().invoice(), sold.number()))
+                .toList();
     }
 
     Set<String> families(CropName crop) {
         Set<String> known = crops.families(crop);
-        BookKeeping.CropAdded own = added.get(crop);
-        return known.isEmpty() && own != null ? Set.of(own.family()) : known;
+        BookKeeping.CropAdded own = known.isEmpty() ? added(crop) : null;
+        return own == null ? known : Set.of(own.family());
     }
 
     Contact contact(CropName crop) {
         Contact known = crops.contact(crop);
-        BookKeeping.CropAdded own = added.get(crop);
-        Boolean touches = own == null ? null : own.touchesSoil();
-        if (known != Contact.UNKNOWN || touches == null) {
+        BookKeeping.CropAdded own = known == Contact.UNKNOWN ? added(crop) : null;
+        if (own == null || own.touchesSoil() == null) {
             return known;
         }
-        return touches ? Contact.TOUCHES_SOIL : Contact.CLEAR;
+        return own.touchesSoil() ? Contact.TOUCHES_SOIL : Contact.CLEAR;
+    }
+
+    private BookKeeping.@Nullable CropAdded added(CropName crop) {
+        Map<CropName, BookKeeping.CropAdded> known = added;
+        if (known == null) {
+            known = new HashMap<>();
+            for (Done<BookKeeping.CropAdded> done : done(BookKeeping.CropAdded.class)) {
+                known.put(done.fact().crop(), done.fact());
+            }
+            added = known;
+        }
+        return known.get(crop);
     }
 
     /** What was planted, and what was harvested from it. */

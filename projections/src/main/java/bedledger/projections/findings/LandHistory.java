@@ -13,9 +13,7 @@ record LandHistory(FieldId field, List<Done<Land.LandUseDeclared>> declared, int
     static LandHistory of(Inquiry inquiry, Figures figures, FieldId field) {
         return new LandHistory(
                 field,
-                inquiry.done(Land.LandUseDeclared.class).stream()
-                        .filter(done -> done.fact().field().equals(field))
-                        .toList(),
+                inquiry.done(field, Land.LandUseDeclared.class),
                 figures.whole("land.years"),
                 inquiry.is(Reading.LAND_CLEAN_FROM_SAME_DATE));
     }

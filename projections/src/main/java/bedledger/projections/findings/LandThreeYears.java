@@ -8,6 +8,7 @@ import bedledger.language.LotId;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -39,14 +40,14 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
 
     @Override
     public List<Finding> judge(Inquiry inquiry) {
-        Map<FieldId, List<Pick>> byField = new TreeMap<>(Wording.NATURAL);
+        Map<FieldId, Map<Long, Pick>> byField = new TreeMap<>(Wording.NATURAL);
         inquiry.beds().stream()
                 .flatMap(bed -> picks(inquiry, bed))
-                .distinct()
-                .forEach(pick -> byField.computeIfAbsent(pick.field(), field -> new ArrayList<>())
-                        .add(pick));
+                .forEach(pick -> byField.computeIfAbsent(pick.field(), field -> new TreeMap<>())
+                        .put(pick.harvest().number(), pick));
         return byField.entrySet().stream()
-                .flatMap(field -> findings(inquiry, field.getKey(), field.getValue()))
+                .flatMap(field ->
+                        findings(inquiry, field.getKey(), field.getValue().values()))
                 .toList();
     }
 
@@ -58,7 +59,7 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
                                 .map(field -> new Pick(harvest, field))));
     }
 
-    private Stream<Finding> findings(Inquiry inquiry, FieldId field, List<Pick> picks) {
+    private Stream<Finding> findings(Inquiry inquiry, FieldId field, Collection<Pick> picks) {
         LandHistory history = LandHistory.of(inquiry, figures, field);
         Map<String, List<Judged>> together = new TreeMap<>();
         picks.stream()
@@ -101,7 +102,7 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
                         + first.pick().lot()
                 : history.field() + ", harvests of " + first.pick().day().getYear();
         String sentence = alone
-                ? CompostProcess.capital(harvest.fact().crop().name()) + " picked in field " + history.field() + " on "
+                ? Wording.capital(harvest.fact().crop().name()) + " picked in field " + history.field() + " on "
                         + harvest.day() + ": " + first.because() + ", so no organic harvest before "
                         + history.lastApplied(harvest.day())
                                 .map(history::cleanFrom)

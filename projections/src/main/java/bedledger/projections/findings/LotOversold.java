@@ -11,6 +11,7 @@ import bedledger.language.Quantity;
 import bedledger.language.Selling;
 import bedledger.language.Unit;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -68,8 +69,8 @@ record LotOversold(RuleSheet sheet) implements Rule {
             List<Flow> same =
                     flows.stream().filter(flow -> comparable(flow, in.unit())).toList();
             BigDecimal left = same.stream()
-                    .map(flow -> flow.amount().quantity().inBase().multiply(BigDecimal.valueOf(flow.sign())))
-                    .reduce(in.inBase(), BigDecimal::add);
+                    .map(flow -> in(flow.amount().quantity(), in.unit()).multiply(BigDecimal.valueOf(flow.sign())))
+                    .reduce(in.number(), BigDecimal::add);
             return left.signum() < 0
                     ? Optional.of(over(inquiry, lot, opening, same, left, flows.size() - same.size()))
                     : Optional.empty();
@@ -95,6 +96,13 @@ record LotOversold(RuleSheet sheet) implements Rule {
                 || (other.dimension() == unit.dimension() && other.dimension() != bedledger.language.Dimension.COUNT);
     }
 
+    /** To the thousandth where units differ; as written where they do not. */
+    private static BigDecimal in(Quantity quantity, Unit unit) {
+        return quantity.unit() == unit
+                ? quantity.number()
+                : quantity.inBase().divide(unit.factor(), 3, RoundingMode.HALF_EVEN);
+    }
+
     private static CropName crop(Entry opening) {
         return opening.fact() instanceof Harvesting.Harvested harvested
                 ? harvested.crop()
@@ -103,11 +111,7 @@ record LotOversold(RuleSheet sheet) implements Rule {
 
     private Finding over(Inquiry inquiry, LotId lot, Flow opening, List<Flow> flows, BigDecimal left, int otherUnits) {
         Unit unit = opening.amount().quantity().unit();
-        String result = left.divide(unit.factor(), java.math.MathContext.DECIMAL64)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                        .replace('-', '−')
-                + " " + unit.symbol();
+        String result = left.toPlainString().replace('-', '−') + " " + unit.symbol();
         StringBuilder sum = new StringBuilder(opening.amount() + " " + opening.words());
         flows.forEach(flow -> sum.append(flow.sign() < 0 ? " − " : " + ")
                 .append(flow.amount())
@@ -124,7 +128,7 @@ record LotOversold(RuleSheet sheet) implements Rule {
                                 + " correct it.")
                 .says(
                         Outcome.ASK,
-                        CompostProcess.capital(crop(opening.entry()).name()) + ", lot " + lot
+                        Wording.capital(crop(opening.entry()).name()) + ", lot " + lot
                                 + ": more went out than came in, " + result + " on paper." + others);
     }
 }

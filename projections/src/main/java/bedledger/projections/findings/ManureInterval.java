@@ -126,7 +126,7 @@ record ManureInterval(RuleSheet sheet, Figures figures) implements Rule {
     private static String story(Pick pick, @Nullable Entry workedIn) {
         String spread = pick.raw().matter().words() + " was spread on "
                 + pick.raw().spread().day();
-        String crop = CompostProcess.capital(pick.harvest().fact().crop().name());
+        String crop = Wording.capital(pick.harvest().fact().crop().name());
         if (workedIn == null) {
             return crop + " picked on " + pick.harvest().day() + ": " + spread
                     + ", and no incorporation is recorded after it; the days count from incorporation.";
@@ -137,7 +137,7 @@ record ManureInterval(RuleSheet sheet, Figures figures) implements Rule {
         return crop + " picked on " + pick.harvest().day() + ", " + Wording.days(days) + " after incorporation on "
                 + day
                 + " (" + workedIn.kind().word() + "); " + spread + ". "
-                + CompostProcess.capital(pick.touch().words())
+                + Wording.capital(pick.touch().words())
                 + ": " + pick.asked() + " days are asked, counted from incorporation." + shortBy;
     }
 
@@ -174,7 +174,7 @@ record ManureInterval(RuleSheet sheet, Figures figures) implements Rule {
         List<Long> entries = new ArrayList<>(raw.matter().entries());
         entries.add(raw.spread().number());
         entries.addAll(touch.entries());
-        String what = CompostProcess.capital(crop.name()) + " in " + bed + ": "
+        String what = Wording.capital(crop.name()) + " in " + bed + ": "
                 + raw.matter().words() + " spread on " + raw.spread().day();
         String because =
                 raw.matter().because().isEmpty() ? "" : " " + raw.matter().because();

@@ -11,17 +11,17 @@ import bedledger.language.Stock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Every input is listed, with its approval, before it is used: 7 CFR 205.201(a)(2). */
+/** Every input is listed, with its approval, before it is used: 7 CFR 205.201(a)(2). Lots are named where that is open. */
 record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
 
     /** One use of an input. */
@@ -63,8 +63,7 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
                 step.as(Harvesting.Harvested.class)
                         .ifPresent(harvest -> uses.stream()
                                 .filter(use -> harvest.day().isBefore(use.day().plusYears(figures.whole("land.years"))))
-                                .forEach(use -> lots.computeIfAbsent(
-                                                use.number(), number -> new TreeSet<>(Wording.NATURAL))
+                                .forEach(use -> lots.computeIfAbsent(use.number(), number -> new LinkedHashSet<>())
                                         .add(harvest.fact().lot())));
                 if (isUse(step.fact())) {
                     uses.add(step);
@@ -80,9 +79,7 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
 
     private Stream<Finding> findings(
             Inquiry inquiry, MaterialName material, List<Use> uses, Map<Long, Set<LotId>> lots) {
-        List<Done<Stock.MaterialListed>> listings = inquiry.done(Stock.MaterialListed.class).stream()
-                .filter(done -> done.fact().material().equals(material))
-                .toList();
+        List<Done<Stock.MaterialListed>> listings = inquiry.done(material, Stock.MaterialListed.class);
         Map<Listing, List<Use>> byListing = new TreeMap<>();
         uses.forEach(use -> byListing
                 .computeIfAbsent(listing(listings, use.done().day()), l -> new ArrayList<>())
@@ -120,7 +117,10 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
         Draft draft = new Draft(sheet, inquiry, material.name(), first.done().day())
                 .at(material)
                 .at(beds)
-                .lots(uses.stream().flatMap(picked).toList())
+                .lots(
+                        listing == Listing.APPROVED
+                                ? List.of()
+                                : uses.stream().flatMap(picked).toList())
                 .restsOn(uses.stream().map(use -> use.done().number()).toList())
                 .restsOn(listings.stream().map(Done::number).toList());
         return switch (listing) {

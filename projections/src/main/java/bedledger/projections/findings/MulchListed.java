@@ -8,12 +8,12 @@ import bedledger.language.Land;
 import bedledger.language.LotId;
 import bedledger.language.MulchKind;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -42,7 +42,7 @@ record MulchListed(RuleSheet sheet) implements Rule {
                     .forEach(step -> step.as(Harvesting.Harvested.class)
                             .ifPresent(harvest -> step.before().mulches().stream()
                                     .map(BedState.Laid::entry)
-                                    .forEach(laid -> lots.computeIfAbsent(laid, entry -> new TreeSet<>(Wording.NATURAL))
+                                    .forEach(laid -> lots.computeIfAbsent(laid, entry -> new LinkedHashSet<>())
                                             .add(harvest.fact().lot()))));
         }
         return lots;

@@ -83,8 +83,8 @@ record MulchRemoved(RuleSheet sheet) implements Rule {
         Draft draft = new Draft(sheet, inquiry, bed + " " + Words.of(kind), lying.laid.since())
                 .at(bed)
                 .restsOn(List.of(lying.laid.entry()));
-        String what = CompostProcess.capital(Words.of(kind).replace('-', ' ')) + " mulch on " + bed + " since "
-                + lying.laid.since();
+        String what =
+                Wording.capital(Words.of(kind).replace('-', ' ')) + " mulch on " + bed + " since " + lying.laid.since();
         Entry removed = lying.removed;
         if (removed != null) {
             return Optional.of(removed(draft, what, ended, removed));

@@ -42,15 +42,15 @@ record RawMatter(String words, boolean certain, String because, List<Long> entri
                 nature == Ingredients.UNKNOWN ? " (whether it holds anything from animals is not recorded)" : "";
         String because = outcome == Outcome.ASK
                 ? "Whether pile " + pile + " went through a compost process is for the certifier" + unknown + "."
-                : "Pile " + pile + " shows no complete compost process" + unknown + ", so it counts as raw manure.";
+                : "Pile " + pile + " shows no complete compost process" + unknown
+                        + ", so it counts as raw manure unless the certifier accepts its process.";
         return Optional.of(new RawMatter("compost of pile " + pile, outcome != Outcome.ASK, because, log.entries()));
     }
 
     /** Dried, aged or pelleted manure is raw unless its processing is documented (NOP 5006), which an approval on file stands for. */
     private static Optional<RawMatter> material(Inquiry inquiry, MaterialName material, LocalDate day) {
-        List<Done<Stock.MaterialListed>> listed = inquiry.done(Stock.MaterialListed.class).stream()
-                .filter(done ->
-                        done.fact().material().equals(material) && !done.day().isAfter(day))
+        List<Done<Stock.MaterialListed>> listed = inquiry.done(material, Stock.MaterialListed.class).stream()
+                .filter(done -> !done.day().isAfter(day))
                 .toList();
         List<String> texts = new ArrayList<>(List.of(material.name()));
         listed.forEach(done -> Optional.ofNullable(done.fact().composition()).ifPresent(texts::add));

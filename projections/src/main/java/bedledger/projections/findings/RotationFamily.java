@@ -139,7 +139,7 @@ record RotationFamily(RuleSheet sheet) implements Rule {
         }
         return draft.says(
                 Outcome.ASK,
-                CompostProcess.capital(crop.crop().name()) + " planted in " + bed + " on " + crop.planted.day()
+                Wording.capital(crop.crop().name()) + " planted in " + bed + " on " + crop.planted.day()
                         + " follows "
                         + before.crop() + ended + ", of the same family" + families
                         + ", with no other crop or cover crop between. The rule sets no number of years.");

@@ -35,7 +35,7 @@ record SeedOrganic(RuleSheet sheet) implements Rule {
                 .settledBy(answer.settles())
                 .says(
                         answer.outcome(),
-                        CompostProcess.capital(seed.crop().name()) + what + seed.seedLot() + ": " + answer.words()
+                        Wording.capital(seed.crop().name()) + what + seed.seedLot() + ": " + answer.words()
                                 + "; grown from it: " + Wording.lots(lots) + ".");
     }
 

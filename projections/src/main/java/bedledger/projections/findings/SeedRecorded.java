@@ -43,7 +43,7 @@ record SeedRecorded(RuleSheet sheet) implements Rule {
                 .settledBy("Correct the entry and name the seed lot: --seed-lot LOT.")
                 .says(
                         Outcome.INCOMPLETE,
-                        CompostProcess.capital(use.crop().name()) + " in " + beds + " on "
+                        Wording.capital(use.crop().name()) + " in " + beds + " on "
                                 + use.done().day() + ": no seed lot is recorded"
                                 + (use.cover() ? "." : "; " + Wording.lots(lots) + "."));
     }

@@ -41,7 +41,7 @@ record SeedUse(
     }
 
     static List<SeedUse> ofLot(Inquiry inquiry, SeedLotId lot) {
-        return all(inquiry).filter(use -> lot.equals(use.seedLot())).toList();
+        return inquiry.done(lot, Planting.class).stream().flatMap(SeedUse::of).toList();
     }
 
     static Set<LotId> lots(Inquiry inquiry, List<SeedUse> uses) {

@@ -60,7 +60,7 @@ record SeedlingsOrganic(RuleSheet sheet) implements Rule {
                 .lots(lots)
                 .restsOn(received.entry())
                 .restsOn(uses.stream().map(use -> use.done().number()).toList());
-        String what = CompostProcess.capital(seed.crop().name()) + " seedlings, lot " + seed.seedLot();
+        String what = Wording.capital(seed.crop().name()) + " seedlings, lot " + seed.seedLot();
         return judged(draft, what, seed.organic(), variance, lots);
     }
 
@@ -78,7 +78,7 @@ record SeedlingsOrganic(RuleSheet sheet) implements Rule {
                 .at(use.beds())
                 .lots(lots)
                 .restsOn(use.done().entry());
-        String what = CompostProcess.capital(use.crop().name()) + " planted in " + beds + " on "
+        String what = Wording.capital(use.crop().name()) + " planted in " + beds + " on "
                 + use.done().day() + ", bought plants";
         return judged(draft, what, organic, set.variance(), lots);
     }

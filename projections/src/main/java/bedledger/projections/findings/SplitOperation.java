@@ -71,7 +71,7 @@ record SplitOperation(RuleSheet sheet, Figures figures) implements Rule {
                                 + " and keep that in the plan.")
                 .says(
                         Outcome.ASK,
-                        "Until then a split operation: " + until + ", while " + Wording.list(others)
+                        "A split operation for a time: " + until + ", while " + Wording.list(others)
                                 + (others.size() == 1 ? " does." : " do."));
     }
 }

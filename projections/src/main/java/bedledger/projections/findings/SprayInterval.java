@@ -15,19 +15,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The label's days between spraying and harvest. */
 record SprayInterval(RuleSheet sheet) implements Rule {
 
     /** One spraying and the picks that followed it, as far as they are bound by it. */
-    private record Spraying(Done<Care.Sprayed> spray, Set<Done<Harvesting.Harvested>> picks) {}
+    private record Spraying(Done<Care.Sprayed> spray, SortedMap<Long, Done<Harvesting.Harvested>> picks) {}
 
     @Override
     public List<Finding> judge(Inquiry inquiry) {
         Map<Long, Spraying> sprayings = new LinkedHashMap<>();
         inquiry.done(Care.Sprayed.class)
-                .forEach(spray -> sprayings.put(spray.number(), new Spraying(spray, new HashSet<>())));
+                .forEach(spray -> sprayings.put(spray.number(), new Spraying(spray, new TreeMap<>())));
         inquiry.beds().forEach(bed -> walk(inquiry, bed, sprayings));
         return sprayings.values().stream()
                 .flatMap(spraying -> finding(inquiry, spraying).stream())
@@ -35,17 +37,17 @@ record SprayInterval(RuleSheet sheet) implements Rule {
     }
 
     private static void walk(Inquiry inquiry, BedId bed, Map<Long, Spraying> sprayings) {
-        Map<Spraying, Set<CropName>> open = new LinkedHashMap<>();
+        Map<Long, Set<CropName>> open = new LinkedHashMap<>();
         for (BedStep step : inquiry.steps(bed)) {
             step.as(Harvesting.Harvested.class)
-                    .ifPresent(harvest -> open.forEach((spraying, crops) -> {
-                        if (crops.contains(harvest.fact().crop()) || early(spraying.spray(), harvest.day())) {
-                            spraying.picks().add(harvest);
-                        }
-                    }));
+                    .ifPresent(harvest -> open.forEach((number, crops) -> Optional.ofNullable(sprayings.get(number))
+                            .filter(spraying ->
+                                    crops.contains(harvest.fact().crop()) || early(spraying.spray(), harvest.day()))
+                            .ifPresent(spraying -> spraying.picks().put(harvest.number(), harvest))));
             open.values().forEach(crops -> crops.removeIf(crop -> !step.after().grows(crop)));
-            Optional.ofNullable(sprayings.get(step.number()))
-                    .ifPresent(spraying -> open.put(spraying, standing(step.before())));
+            if (sprayings.containsKey(step.number())) {
+                open.put(step.number(), standing(step.before()));
+            }
         }
     }
 
@@ -64,10 +66,11 @@ record SprayInterval(RuleSheet sheet) implements Rule {
     private Optional<Finding> finding(Inquiry inquiry, Spraying spraying) {
         Done<Care.Sprayed> spray = spraying.spray();
         Integer asked = spray.fact().preHarvestDays();
-        List<Done<Harvesting.Harvested>> early = inOrder(spraying.picks().stream()
+        List<Done<Harvesting.Harvested>> early = inOrder(spraying.picks().values().stream()
                 .filter(pick -> early(spray, pick.day()))
                 .toList());
-        List<Done<Harvesting.Harvested>> told = early.isEmpty() ? inOrder(List.copyOf(spraying.picks())) : early;
+        List<Done<Harvesting.Harvested>> told =
+                early.isEmpty() ? inOrder(List.copyOf(spraying.picks().values())) : early;
         if (told.isEmpty()) {
             return Optional.empty();
         }

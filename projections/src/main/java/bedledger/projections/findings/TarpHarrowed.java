@@ -47,24 +47,30 @@ record TarpHarrowed(RuleSheet sheet) implements Rule {
     }
 
     private Finding finding(Inquiry inquiry, Entry work, List<BedId> beds, List<Long> tarps) {
-        String word = work.kind().word();
+        String where = Wording.list(beds);
+        boolean harrowed = work.fact() instanceof BedWork.Harrowed;
+        String folded = "If the tarp was folded back and laid again, correct the entry: did harrow "
+                + where.replace(", ", ",") + " --tarp-folded-back. ";
         return new Draft(
                         sheet,
                         inquiry,
-                        Wording.list(beds) + " " + word,
+                        where + " " + work.kind().word(),
                         work.head().doneOn())
                 .at(beds)
                 .restsOn(work)
                 .restsOn(tarps)
-                .settledBy("If the tarp was folded back and laid again, correct the entry: did harrow "
-                        + Wording.list(beds).replace(", ", ",")
-                        + " --tarp-folded-back. If it was taken off, enter that: did"
-                        + " untarp.")
+                .settledBy((harrowed ? folded : "") + "If the tarp was taken off, enter that: did untarp "
+                        + where.replace(", ", ",") + " --on DATE.")
                 .says(
                         Outcome.ASK,
-                        CompostProcess.capital(work.kind().help().replaceAll("[.,].*", "")) + " ("
-                                + word + ") on " + Wording.list(beds) + " on "
-                                + work.head().doneOn()
-                                + ", while a tarp lay there and is not said to have been folded back.");
+                        where + ": " + done(work.fact()) + " on " + work.head().doneOn()
+                                + ", while a tarp lay there and is not said to have been folded back or taken off.");
+    }
+
+    private static String done(Fact fact) {
+        if (fact instanceof BedWork.Harrowed) {
+            return "harrowed";
+        }
+        return fact instanceof BedWork.Tilled ? "tilled" : "soil worked";
     }
 }

@@ -30,6 +30,10 @@ final class Wording {
         };
     }
 
+    static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
     static String days(long number) {
         return number == 1 ? "1 day" : number + " days";
     }

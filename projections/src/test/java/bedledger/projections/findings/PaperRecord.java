@@ -30,8 +30,18 @@ public final class PaperRecord {
     private RuleBook rules = RuleBook.us();
 
     public PaperRecord() {
-        write("2020-01-01 register-field North --gross 0.05ha");
-        write("2020-01-01 lay-out N1 N2 N3 N4 --field North --length 20m --width 0.75m");
+        this(List.of(
+                "2020-01-01 register-field North --gross 0.05ha",
+                "2020-01-01 lay-out N1 N2 N3 N4 --field North --length 20m --width 0.75m"));
+    }
+
+    private PaperRecord(List<String> start) {
+        start.forEach(this::enter);
+    }
+
+    /** A record that begins with nothing, for a farm of its own. */
+    public static PaperRecord empty() {
+        return new PaperRecord(List.of());
     }
 
     public static PaperRecord of(String... lines) {
