@@ -219,6 +219,19 @@ public final class Journal implements AutoCloseable {
         }
     }
 
+    /**
+     * Counts the bytes that opening this journal for writing would set aside, and changes nothing.
+     *
+     * @throws JournalFailed where the file cannot be read
+     */
+    public static long unacknowledged(Path path) {
+        try (JournalFile file = ChannelFile.forReading(path)) {
+            return file.size() - acknowledgedEnd(file, path);
+        } catch (IOException failed) {
+            throw JournalMessages.notRead(path, failed);
+        }
+    }
+
     /** Closes the file and lets the next writer in. */
     @Override
     public void close() {

@@ -1,12 +1,10 @@
 package bedledger.ledger.store;
 
+import bedledger.ledger.journal.Journal;
 import bedledger.ledger.note.VerifierKey;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.List;
 
 /**
  * The folder of a book: what lies where in it.
@@ -16,8 +14,7 @@ import java.util.List;
  */
 public record BookFolder(Path root) {
     public static final String MARKER = "bedledger.book";
-    private static final String FIRST = "bedledger book";
-    private static final int FORMAT = 1;
+    private static final String DATABASE = "book.mv.db";
 
     public Path marker() {
         return root.resolve(MARKER);
@@ -40,49 +37,70 @@ public record BookFolder(Path root) {
     }
 
     Path databaseFile() {
-        return store().resolve("book.mv.db");
+        return store().resolve(DATABASE);
     }
 
     /** The book's public key, as the marker holds it; throws {@link BookUnusable} for a folder that is no book, or too new a one. */
     public VerifierKey verifierKey() {
-        List<String> lines = lines();
-        if (lines.size() < 3 || !lines.get(0).equals(FIRST) || !lines.get(1).matches("format [0-9]{1,6}")) {
-            throw new BookUnusable("'" + root + "' is not a book: its file " + MARKER
-                    + " is damaged. Take that file from your backup.");
-        }
-        int format = Integer.parseInt(lines.get(1).substring("format ".length()));
-        if (format > FORMAT) {
-            throw new BookUnusable("The book in '" + root + "' has format " + format + "; this program knows " + FORMAT
-                    + ". A newer Bedledger wrote it: update, then try again. Nothing was changed.");
-        }
-        return VerifierKey.parse(lines.get(2).substring("key ".length()));
+        return Marker.read(this);
     }
 
-    private List<String> lines() {
-        if (!Files.isRegularFile(marker())) {
-            throw new BookUnusable("'" + root + "' is not a book: it has no file " + MARKER
-                    + ". Give the book's folder with --book, or start one: bedledger new FOLDER --farm NAME");
-        }
+    void make(VerifierKey key) {
         try {
-            return Files.readAllLines(marker(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new BookUnusable("The book in '" + root + "' cannot be read: " + unreadable.getMessage()
-                    + ". Check the disk and your rights to the folder.");
+            Files.createDirectories(root);
+            if (Files.exists(marker()) || holdsSomething(journal())) {
+                throw new BookUnusable("There is a book in '" + root
+                        + "' already; nothing was changed. Give another folder, or write in that one.");
+            }
+            Files.createDirectories(documents());
+            Journal.open(journal()).close();
+            Marker.write(this, key);
+        } catch (IOException failed) {
+            throw new BookUnusable("The book could not be made in '" + root + "': " + failed.getMessage()
+                    + ". Check that the disk is there, writable and not full.");
         }
     }
 
-    void mark(VerifierKey key) throws IOException {
-        Files.writeString(
-                marker(),
-                FIRST + "\nformat " + FORMAT + "\nkey " + key + "\n",
-                StandardCharsets.UTF_8,
-                StandardOpenOption.CREATE_NEW);
+    /** An empty journal without a marker is what a creation leaves that was cut short. */
+    private static boolean holdsSomething(Path journal) throws IOException {
+        return Files.exists(journal) && Files.size(journal) > 0;
     }
 
-    void requireWritable() {
-        if (!Files.isWritable(root) || !Files.isWritable(journal().resolveSibling("."))) {
+    void requireUsable() {
+        verifierKey();
+        requireJournal();
+        if (!Files.isWritable(root)) {
             throw new BookUnusable("Nothing was written: the folder '" + root
                     + "' is read-only for you. Change its rights, or copy the book to a disk you may write to.");
         }
+    }
+
+    /** The journal is made with the book, so a book without one has lost it; an empty one made in its place would hide that. */
+    void requireJournal() {
+        if (!Files.exists(journal())) {
+            throw new BookUnusable("The journal '" + journal()
+                    + "' is missing; nothing was written. Take it from your backup: everything else is made from it.");
+        }
+    }
+
+    /** Moves the database out of the way, never over what was moved there before: it may hold what the journal has lost. */
+    void setDatabaseAside() {
+        try {
+            if (Files.exists(databaseFile())) {
+                Path aside = Files.createDirectories(root.resolve("set-aside"));
+                Files.move(databaseFile(), free(aside));
+            }
+        } catch (IOException failed) {
+            throw new BookUnusable("The damaged database '" + databaseFile() + "' could not be set aside: "
+                    + failed.getMessage() + ". Move it away by hand; the journal holds everything.");
+        }
+    }
+
+    private static Path free(Path aside) {
+        Path target = aside.resolve(DATABASE);
+        for (int taken = 2; Files.exists(target); taken++) {
+            target = aside.resolve(DATABASE + "-" + taken);
+        }
+        return target;
     }
 }

@@ -5,11 +5,9 @@ import bedledger.ledger.entry.Line;
 import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.journal.Journal;
 import bedledger.ledger.note.Checkpoint;
-import bedledger.ledger.note.Checkpoints;
 import bedledger.ledger.note.NoteRejected;
 import bedledger.ledger.tree.Frontier;
 import bedledger.ledger.tree.Merkle;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,21 +25,18 @@ public record BookReader(List<Entry> entries, Optional<String> doubt) {
     /** Throws {@link BookUnusable} where the folder is no book or a line cannot be read. */
     public static BookReader of(BookFolder folder) {
         folder.verifierKey();
-        if (!Files.exists(folder.journal())) {
-            throw new BookUnusable("The journal '" + folder.journal() + "' is missing. Take it from your backup.");
+        folder.requireJournal();
+        try {
+            return read(folder, SealedHead.read(folder).checkpoint(), Optional.empty());
+        } catch (NoteRejected damaged) {
+            return read(folder, Optional.empty(), Optional.of("The last checkpoint cannot be read." + ASK));
         }
-        Optional<Checkpoint> last = lastCheckpoint(folder);
-        Reading reading = new Reading(last.map(Checkpoint::size).orElse(0L));
-        Journal.read(folder.journal(), 0, reading::add);
-        return new BookReader(List.copyOf(reading.entries), last.flatMap(reading::doubt));
     }
 
-    private static Optional<Checkpoint> lastCheckpoint(BookFolder folder) {
-        try {
-            return Checkpoints.in(folder.checkpoints()).last().map(note -> Checkpoint.parse(note.text()));
-        } catch (NoteRejected damaged) {
-            return Optional.empty();
-        }
+    private static BookReader read(BookFolder folder, Optional<Checkpoint> last, Optional<String> damage) {
+        Reading reading = new Reading(last.map(Checkpoint::size).orElse(0L));
+        Journal.read(folder.journal(), 0, reading::add);
+        return new BookReader(List.copyOf(reading.entries), damage.or(() -> last.flatMap(reading::doubt)));
     }
 
     private static final class Reading {

@@ -6,7 +6,14 @@ import java.sql.SQLException;
 final class CommittedInJournalOnly extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    CommittedInJournalOnly(SQLException cause) {
-        super("the journal holds the entries, the database does not yet", cause);
+    private final SQLException failure;
+
+    CommittedInJournalOnly(SQLException failure) {
+        super("the journal holds the entries, the database does not yet", failure);
+        this.failure = failure;
+    }
+
+    SQLException failure() {
+        return failure;
     }
 }

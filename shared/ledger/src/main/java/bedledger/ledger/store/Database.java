@@ -1,16 +1,10 @@
 package bedledger.ledger.store;
 
-import bedledger.language.Entry;
-import bedledger.language.Place;
-import bedledger.ledger.entry.Line;
-import bedledger.ledger.tree.Frontier;
-import bedledger.ledger.tree.Hash;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -21,6 +15,10 @@ final class Database implements AutoCloseable {
     /** Settings do not stick in the file, so every opening goes through here. */
     private static final String SETTINGS =
             ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0";
+
+    private static final String READING =
+            ";ACCESS_MODE_DATA=r;IFEXISTS=TRUE;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0"
+                    + ";TRACE_LEVEL_SYSTEM_OUT=0";
     /** Compact on closing when the file is this many times the journal, and larger than a small file ever needs to be. */
     private static final int BLOAT = 4;
 
@@ -50,6 +48,12 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** Opens what is there without writing to it, nor taking it for its own where a writer has it open. */
+    static Connection forReading(BookFolder folder) throws SQLException {
+        Path file = folder.store().toAbsolutePath().resolve("book");
+        return DriverManager.getConnection("jdbc:h2:file:" + file + READING);
+    }
+
     Connection connection() {
         return connection;
     }
@@ -67,12 +71,12 @@ final class Database implements AutoCloseable {
                     "CREATE TABLE IF NOT EXISTS touch (place VARCHAR(130), number BIGINT, PRIMARY KEY (place, number))");
             sql.execute("CREATE TABLE IF NOT EXISTS place (place VARCHAR(130) PRIMARY KEY)");
             sql.execute("CREATE TABLE IF NOT EXISTS head (one INT PRIMARY KEY, frontier VARBINARY(4096) NOT NULL,"
-                    + " journal_bytes BIGINT NOT NULL, last_written VARCHAR(24) NOT NULL)");
+                    + " journal_bytes BIGINT NOT NULL, last_written VARCHAR(24) NOT NULL, sum BINARY(32) NOT NULL)");
         }
         connection.commit();
     }
 
-    /** The head row; null where the rows do not bear it out, as after a cut file that H2 opened all the same. */
+    /** The head row; null where it is damaged or the rows do not bear it out, as after a cut file that H2 opened all the same. */
     @Nullable
     Head head() throws SQLException {
         try (Statement sql = connection.createStatement();
@@ -80,62 +84,13 @@ final class Database implements AutoCloseable {
             counted.next();
             long rows = counted.getLong(1);
             long last = counted.getLong(2);
-            Head head = storedHead();
-            return head.size() == rows && head.size() == last ? head : null;
-        }
-    }
-
-    private Head storedHead() throws SQLException {
-        try (Statement sql = connection.createStatement();
-                ResultSet row = sql.executeQuery("SELECT frontier, journal_bytes, last_written FROM head")) {
-            return row.next()
-                    ? new Head(Frontier.parse(row.getBytes(1)), row.getLong(2), row.getString(3))
-                    : Head.empty();
+            Head head = HeadRow.read(connection);
+            return head != null && head.size() == rows && head.size() == last ? head : null;
         }
     }
 
     void write(Head head) throws SQLException {
-        try (PreparedStatement sql = connection.prepareStatement("MERGE INTO head VALUES (1, ?, ?, ?)")) {
-            sql.setBytes(1, head.frontier().toBytes());
-            sql.setLong(2, head.journalBytes());
-            sql.setString(3, head.lastWritten());
-            sql.executeUpdate();
-        }
-    }
-
-    static final String INSERT = "INSERT INTO entry VALUES (?, ?, ?, ?, 'Act', ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-    private static final byte[] NO_META = {'{', '}'};
-
-    static void fill(PreparedStatement insert, Entry entry, byte[] payload, Hash leaf) throws SQLException {
-        insert.setLong(1, entry.number());
-        insert.setString(2, entry.act() + "-" + entry.sequence());
-        insert.setString(3, entry.act().toString());
-        insert.setLong(4, entry.sequence());
-        insert.setString(5, entry.kind().name());
-        insert.setString(6, Integer.toString(entry.kind().revision()));
-        insert.setString(7, Line.written(entry.writtenAt()));
-        insert.setString(8, entry.writtenBy().name());
-        insert.setBytes(9, payload);
-        insert.setBytes(10, NO_META);
-        insert.setBytes(11, leaf.bytes());
-        insert.setObject(12, entry.head().doneOn());
-        insert.setInt(13, entry.head().placeInDay());
-    }
-
-    /** Writes the index rows of an entry; indexes only, rebuilt from the journal whenever they are in doubt. */
-    void index(Entry entry) throws SQLException {
-        try (PreparedStatement touch = connection.prepareStatement("INSERT INTO touch VALUES (?, ?)");
-                PreparedStatement known = connection.prepareStatement("MERGE INTO place VALUES (?)")) {
-            for (Place place : entry.fact().places()) {
-                touch.setString(1, place.key());
-                touch.setLong(2, entry.number());
-                touch.addBatch();
-                known.setString(1, place.key());
-                known.addBatch();
-            }
-            touch.executeBatch();
-            known.executeBatch();
-        }
+        HeadRow.write(connection, head);
     }
 
     /** Closes the database; a file that has grown far beyond what is in it is compacted first. */

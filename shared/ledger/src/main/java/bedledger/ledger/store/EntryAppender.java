@@ -38,7 +38,7 @@ final class EntryAppender implements AppendEventsStatementBuilder {
             Serializer serializer,
             TimestampWriter timestampWriter)
             throws SQLException {
-        PreparedStatement insert = connection.prepareStatement(Database.INSERT);
+        PreparedStatement insert = connection.prepareStatement(EntryRow.INSERT);
         for (EventMessage<?> event : events) {
             append(insert, (DomainEventMessage<?>) event);
         }
@@ -58,9 +58,9 @@ final class EntryAppender implements AppendEventsStatementBuilder {
                 deed.fact());
         byte[] line = Line.write(entry);
         Hash leaf = Merkle.leaf(line);
-        Database.fill(insert, entry, CanonicalJson.write(DeedCodec.write(deed)), leaf);
+        EntryRow.fill(insert, entry, entry.kind().revision(), CanonicalJson.write(DeedCodec.write(deed)), leaf);
         insert.addBatch();
-        database.index(entry);
+        EntryRow.index(database.connection(), entry);
         pending.lines.add(line);
         pending.head = new Head(
                 pending.head.frontier().append(leaf), pending.head.journalBytes(), Line.written(entry.writtenAt()));

@@ -4,14 +4,12 @@ import bedledger.language.ActId;
 import bedledger.language.Entry;
 import bedledger.language.PersonId;
 import bedledger.language.Place;
-import bedledger.ledger.journal.Journal;
+import bedledger.ledger.journal.JournalFailed;
 import bedledger.ledger.note.Checkpoint;
 import bedledger.ledger.note.Checkpoints;
 import bedledger.ledger.note.SignedNote;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.tree.Frontier;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -35,26 +33,16 @@ public final class Ledger implements AutoCloseable {
     private final Serializer serializer = new DeedSerializer();
     private Opening open;
 
-    private Ledger(BookFolder folder, String more) {
+    private Ledger(BookFolder folder, String more, boolean anew) {
+        folder.requireUsable();
         this.folder = folder;
         this.more = more;
-        this.open = Opening.of(folder, more);
+        this.open = Opening.of(folder, more, anew);
     }
 
     /** Makes a new book's folder, with the key that will sign its checkpoints. Throws {@link BookUnusable} where a book is already. */
     public static void create(BookFolder folder, SigningKey key) {
-        try {
-            Files.createDirectories(folder.root());
-            if (Files.exists(folder.marker()) || Files.exists(folder.journal())) {
-                throw new BookUnusable("There is a book in '" + folder.root()
-                        + "' already; nothing was changed. Give another folder, or write in that one.");
-            }
-            Files.createDirectories(folder.documents());
-            folder.mark(key.verifier());
-        } catch (IOException failed) {
-            throw new BookUnusable("The book could not be made in '" + folder.root() + "': " + failed.getMessage()
-                    + ". Check that the disk is there, writable and not full.");
-        }
+        folder.make(key.verifier());
     }
 
     public static Ledger open(BookFolder folder) {
@@ -62,9 +50,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     static Ledger open(BookFolder folder, String more) {
-        folder.verifierKey();
-        folder.requireWritable();
-        return new Ledger(folder, more);
+        return new Ledger(folder, more, false);
     }
 
     /** What opening had to put right, as sentences for people; empty in the normal case. */
@@ -116,7 +102,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Axon's storage of this book. */
     public EventStorageEngine storageEngine() {
-        return open.engine(serializer);
+        return AxonStorage.over(open.transactions(), open.database(), serializer);
     }
 
     public TransactionManager transactionManager() {
@@ -136,6 +122,7 @@ public final class Ledger implements AutoCloseable {
      *
      * @return whether the database took the entries at once; if not, it was closed and brought up from the journal, and any Axon
      *     configuration made from the old storage engine must be made again
+     * @throws BookUnusable where nothing was written; or, saying so, where the entries are in the book and it could not be opened again
      */
     public boolean commit(PersonId writtenBy, Instant writtenAt, Runnable work) {
         try {
@@ -143,8 +130,21 @@ public final class Ledger implements AutoCloseable {
             return true;
         } catch (CommittedInJournalOnly committed) {
             open.abandon();
-            open = Opening.of(folder, more);
+            reopen(committed);
             return false;
+        }
+    }
+
+    private void reopen(CommittedInJournalOnly committed) {
+        try {
+            open = Opening.of(folder, more, false);
+        } catch (BookUnusable | JournalFailed failed) {
+            throw new BookUnusable(
+                    "What you wrote is recorded; do not write it again. But the database of the book failed ("
+                            + StoreFailed.reason(committed.failure())
+                            + ") and could not be brought up from the journal: "
+                            + failed.getMessage(),
+                    failed);
         }
     }
 
@@ -162,15 +162,9 @@ public final class Ledger implements AutoCloseable {
         return note;
     }
 
-    /** Throws the database away and makes it anew from the journal. */
+    /** Makes the database anew from the journal; the old one is set aside. Returns what was done, as sentences for people. */
     public static List<String> rebuild(BookFolder folder) {
-        folder.verifierKey();
-        folder.requireWritable();
-        try (Journal journal = Journal.open(folder.journal())) {
-            Opening.setDatabaseAside(folder);
-            journal.recovery();
-        }
-        try (Ledger ledger = open(folder)) {
+        try (Ledger ledger = new Ledger(folder, "", true)) {
             return ledger.reports();
         }
     }

@@ -1,14 +1,10 @@
 package bedledger.ledger.store;
 
 import bedledger.language.Entry;
-import bedledger.ledger.entry.Deed;
-import bedledger.ledger.entry.DeedCodec;
-import bedledger.ledger.entry.Line;
-import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.journal.Journal;
 import bedledger.ledger.json.CanonicalJson;
-import bedledger.ledger.tree.Hash;
 import bedledger.ledger.tree.Merkle;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 
@@ -23,45 +19,41 @@ final class Replay {
         this.head = head;
     }
 
-    Head from(Journal journal) throws SQLException {
-        try (PreparedStatement insert = database.connection().prepareStatement(Database.INSERT)) {
+    /** Every commit on the way holds the head that belongs to it, so one that is cut short goes on where it stopped. */
+    void from(Journal journal) throws SQLException {
+        try (PreparedStatement insert = database.connection().prepareStatement(EntryRow.INSERT)) {
             journal.lines(head.journalBytes(), (offset, line) -> add(insert, offset, line));
-            insert.executeBatch();
-            database.write(head);
-            return head;
+            commit(insert);
         } catch (Wrapped failed) {
             throw failed.cause;
         }
     }
 
     private void add(PreparedStatement insert, long offset, byte[] line) {
-        Entry entry = read(line, offset);
-        if (entry.number() != head.size() + 1) {
-            throw new Disagreement("The journal goes from entry " + head.size() + " to entry " + entry.number()
-                    + " at byte " + offset + ".");
-        }
-        Hash leaf = Merkle.leaf(line);
+        Entry entry = Unwritten.read(head, offset, line);
+        JsonNode stored = CanonicalJson.readStrict(line);
         try {
-            byte[] payload = CanonicalJson.write(DeedCodec.write(new Deed(entry.head(), entry.fact())));
-            Database.fill(insert, entry, payload, leaf);
+            EntryRow.fill(
+                    insert,
+                    entry,
+                    stored.path("revision").intValue(),
+                    CanonicalJson.write(stored.path("payload")),
+                    Merkle.leaf(line));
             insert.addBatch();
-            database.index(entry);
+            EntryRow.index(database.connection(), entry);
+            head = Unwritten.after(head, entry, offset, line);
             if (entry.number() % BATCH == 0) {
-                insert.executeBatch();
-                database.connection().commit();
+                commit(insert);
             }
         } catch (SQLException failed) {
             throw new Wrapped(failed);
         }
-        head = new Head(head.frontier().append(leaf), offset + line.length + 1, Line.written(entry.writtenAt()));
     }
 
-    private static Entry read(byte[] line, long offset) {
-        try {
-            return Line.read(line);
-        } catch (UnreadableEntry unreadable) {
-            throw new Disagreement("The journal cannot be read at byte " + offset + ": " + unreadable.getMessage());
-        }
+    private void commit(PreparedStatement insert) throws SQLException {
+        insert.executeBatch();
+        database.write(head);
+        database.connection().commit();
     }
 
     private static final class Wrapped extends RuntimeException {

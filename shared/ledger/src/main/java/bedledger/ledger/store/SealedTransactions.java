@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.axonframework.common.AxonException;
 import org.axonframework.common.jdbc.ConnectionProvider;
 import org.axonframework.common.transaction.Transaction;
 import org.axonframework.common.transaction.TransactionManager;
@@ -66,14 +67,16 @@ final class SealedTransactions implements TransactionManager, ConnectionProvider
         try {
             work.run();
             seal(gathered);
-        } catch (CommittedInJournalOnly alreadyWritten) {
-            throw alreadyWritten;
-        } catch (SQLException | RuntimeException failed) {
-            rollback();
-            throw failed instanceof RuntimeException plain ? plain : new StoreFailed((SQLException) failed);
+        } catch (SQLException failed) {
+            rollback(failed);
+            throw new StoreFailed(failed);
+        } catch (RuntimeException | Error failed) {
+            rollback(failed);
+            throw failed;
         } finally {
             pending = null;
         }
+        follow();
     }
 
     private void seal(Pending gathered) throws SQLException {
@@ -82,6 +85,10 @@ final class SealedTransactions implements TransactionManager, ConnectionProvider
         database.write(next);
         journal.append(gathered.lines);
         head = next;
+    }
+
+    /** From here on the entries are in the book, whatever the database does. */
+    private void follow() {
         try {
             database.connection().commit();
         } catch (SQLException failed) {
@@ -89,11 +96,14 @@ final class SealedTransactions implements TransactionManager, ConnectionProvider
         }
     }
 
-    private void rollback() {
+    private void rollback(Throwable failed) {
         try {
             database.connection().rollback();
-        } catch (SQLException failed) {
-            throw new StoreFailed(failed);
+        } catch (SQLException dead) {
+            if (failed instanceof AxonException) {
+                throw new StoreFailed(dead);
+            }
+            failed.addSuppressed(dead);
         }
     }
 
