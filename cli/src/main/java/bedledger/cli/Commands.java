@@ -2,14 +2,17 @@ package bedledger.cli;
 
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.MakeCheckpoint;
+import bedledger.cli.prove.Rebuild;
 import bedledger.cli.prove.Rules;
 import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
+import bedledger.cli.read.ReturnedCommand;
 import bedledger.cli.read.ShowEntry;
 import bedledger.cli.sheet.Import;
 import bedledger.cli.start.Demo;
 import bedledger.cli.start.New;
+import bedledger.cli.write.Attach;
 import bedledger.cli.write.Correct;
 import bedledger.cli.write.Did;
 import bedledger.cli.write.Strike;
@@ -27,13 +30,16 @@ final class Commands {
             new Command("correct", "Write", "replace an entry, with a reason", around -> new Correct(around)::run),
             new Command("import", "Write", "read a sheet of acts (CSV)", around -> new Import(around)::run),
             new Command("strike", "Write", "void an entry, with a reason", around -> new Strike(around)::run),
+            new Command("attach", "Write", "keep a document with an entry", around -> new Attach(around)::run),
             of("beds", "Look", "all beds, and what is in and on them", Beds::new),
             of("bed", "Look", "one bed: state, timeline, corrections, flips", Bed::new),
             of("entry", "Look", "one entry as it stands in the log", ShowEntry::new),
+            of("returned", "Look", "organic matter that went back to the soil", ReturnedCommand::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
-            of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new));
+            of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
+            of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));
 
     private static Command of(String name, String group, String says, Function<Surroundings, Callable<Integer>> make) {
         return new Command(name, group, says, around -> arguments -> run(around, make.apply(around), arguments));

@@ -171,9 +171,6 @@ public final class Check implements Callable<Integer> {
                 "    ",
                 "entries " + finding.entries().stream().map(n -> "#" + n).collect(Collectors.joining(" ")) + "; "
                         + finding.citation());
-        if (!finding.sales().isEmpty()) {
-            lines("    ", String.join("; ", finding.sales()));
-        }
         if (!finding.settles().isEmpty()) {
             lines("    ", "What would settle it: " + finding.settles());
         }

@@ -8,6 +8,7 @@ import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadOptions;
 import bedledger.cli.read.TextTable;
 import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.store.DatabaseRows;
 import bedledger.ledger.verify.Disagreement;
 import bedledger.ledger.verify.Evidence;
 import bedledger.ledger.verify.Verdict;
@@ -58,7 +59,6 @@ public final class Verify implements Callable<Integer> {
             long sealed,
             long notYetSealed,
             long databaseRows,
-            boolean databaseRead,
             List<DisagreementView> disagreements,
             long notListed) {}
 
@@ -74,7 +74,10 @@ public final class Verify implements Callable<Integer> {
         if (against != null) {
             evidence = evidence.against(read(around.folder().resolve(against)));
         }
-        Verdict verdict = Verifier.verify(evidence);
+        Verdict verdict;
+        try (DatabaseRows rows = DatabaseRows.of(folder)) {
+            verdict = Verifier.verify(evidence.withRows(rows));
+        }
         View view = view(key, verdict);
         if (json) {
             ReadOptions options = ReadOptions.asJson();
@@ -102,7 +105,6 @@ public final class Verify implements Callable<Integer> {
                 verdict.sealed(),
                 verdict.notYetSealed(),
                 verdict.rows(),
-                false,
                 verdict.disagreements().stream().map(Verify::view).toList(),
                 verdict.notListed());
     }

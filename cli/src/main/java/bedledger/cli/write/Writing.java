@@ -13,6 +13,7 @@ import bedledger.language.Refused;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.store.BookFolder;
 import bedledger.projections.tables.Tables;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -113,6 +114,11 @@ public final class Writing implements AutoCloseable {
         Written written = book.write(drafts, writer, practiceTime);
         drafts.forEach(known::learn);
         return written;
+    }
+
+    /** Where the book keeps its documents. */
+    Path documents() {
+        return folder.documents();
     }
 
     /** Signs what was written, if the key is on this computer. */
