@@ -17,8 +17,7 @@ final class Database implements AutoCloseable {
             ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0";
 
     private static final String READING =
-            ";ACCESS_MODE_DATA=r;IFEXISTS=TRUE;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0"
-                    + ";TRACE_LEVEL_SYSTEM_OUT=0";
+            ";ACCESS_MODE_DATA=r;IFEXISTS=TRUE;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0" + ";TRACE_LEVEL_SYSTEM_OUT=0";
     /** Compact on closing when the file is this many times the journal, and larger than a small file ever needs to be. */
     private static final int BLOAT = 4;
 
