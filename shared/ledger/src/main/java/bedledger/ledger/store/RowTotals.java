@@ -56,8 +56,9 @@ final class RowTotals {
                     mix(touch.getString(1), touch.getLong(2));
                 }
             }
-            try (ResultSet odd = sql.executeQuery("SELECT COUNT(*) FROM (SELECT DISTINCT place FROM touch) t"
-                    + " FULL JOIN place p ON t.place = p.place WHERE t.place IS NULL OR p.place IS NULL")) {
+            try (ResultSet odd = sql.executeQuery("SELECT COUNT(*) FROM"
+                    + " ((SELECT place FROM touch EXCEPT SELECT place FROM place)"
+                    + " UNION ALL (SELECT place FROM place EXCEPT SELECT place FROM touch))")) {
                 odd.next();
                 require("the index rows do not belong to the entries", odd.getLong(1) == 0 && allZero());
             }
