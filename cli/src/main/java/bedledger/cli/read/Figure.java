@@ -15,12 +15,14 @@ final class Figure {
         return rounded.scale() < 0 ? rounded.setScale(0).toPlainString() : rounded.toPlainString();
     }
 
-    /** "25.9 (8.79–25.9)", in units of so many kg. */
+    /** "25.9 (8.79–25.9)", in units of so many kg; with a dagger where some coefficient in it has no known range. */
     static String band(Estimate estimate, double kilograms) {
         String best = short3(estimate.best() / kilograms);
+        String dagger = estimate.rangeUnknownFor().isEmpty() ? "" : "†";
         return estimate.hasBand()
                 ? best + " (" + short3(estimate.low() / kilograms) + "–" + short3(estimate.high() / kilograms) + ")"
-                : best;
+                        + dagger
+                : best + dagger;
     }
 
     private Figure() {}

@@ -108,6 +108,9 @@ public final class ReturnedCommand implements Callable<Integer> {
                     "* incomplete: not known for every piece (the tables hold no carbon or nitrogen of roots); the sum is of"
                             + " what is known.");
         }
+        if (table.lines().stream().anyMatch(line -> line.contains("†"))) {
+            paragraph("† no range is known for some coefficient in it; the true doubt is wider than shown.");
+        }
         if (by.equals("piece")) {
             remarks(pieces);
         }
@@ -115,7 +118,7 @@ public final class ReturnedCommand implements Callable<Integer> {
                 .filter(left -> asked(left.bed().name()))
                 .forEach(left -> paragraph(
                         "Left on " + left.bed() + " on " + left.entry().head().doneOn() + " (#"
-                                + left.entry().number() + "): " + String.join(". ", left.words()) + "."));
+                                + left.entry().number() + "): " + String.join("; ", left.words())));
         view.stillStanding().forEach(standing -> paragraph("Still standing, not counted: " + standing));
         view.notCounted().forEach(not -> paragraph("Not counted: " + not));
         around.out().println();
@@ -145,9 +148,7 @@ public final class ReturnedCommand implements Callable<Integer> {
             return "not known";
         }
         String figure = Figure.band(sum.known().get(), pounds ? KILOGRAMS_IN_A_POUND : 1);
-        return sum.isComplete()
-                ? figure
-                : figure + " incomplete: " + sum.unknown() + " of " + sum.pieces() + " not known";
+        return sum.isComplete() ? figure : figure + " *";
     }
 
     private static TextTable pieces(List<Return> pieces, boolean pounds) {
