@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedledger.language.LotId;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,15 +72,17 @@ class OtherRulesTest {
         PaperRecord record = PaperRecord.of(
                 "2026-03-01 receive-seed L-1 --crop lettuce --quantity 9g --organic yes",
                 "2026-03-01 receive-seed L-2 --crop lettuce --quantity 9g --organic no --treatment untreated",
+                "2026-03-01 receive-seed L-3 --crop lettuce --quantity 9g --organic yes",
                 "2026-04-01 sow N1 --crop lettuce --seed-lot L-1",
                 "2026-05-20 harvest N1 --crop lettuce --quantity 9kg --lot 2026/A --last yes",
                 "2026-06-01 sow N1 --crop lettuce --seed-lot L-2",
-                "2026-06-15 sow N1 --crop lettuce --seed-lot L-1",
+                "2026-06-15 sow N1 --crop lettuce --seed-lot L-3",
                 "2026-07-20 harvest N1 --crop lettuce --quantity 9kg --lot 2026/B");
 
-        assertThat(record.findingsOf("seed-organic").get(0).lots())
-                .containsExactly(LotId.parse("2026/A"), LotId.parse("2026/B"));
-        assertThat(record.findingsOf("seed-organic").get(1).lots()).containsExactly(LotId.parse("2026/B"));
+        assertThat(record.findingsOf("seed-organic"))
+                .extracting(Finding::lots)
+                .containsExactly(
+                        List.of(LotId.parse("2026/A")), List.of(LotId.parse("2026/B")), List.of(LotId.parse("2026/B")));
     }
 
     @ParameterizedTest(name = "between broccoli and kale: {0}")
