@@ -8,14 +8,19 @@ import bedledger.language.MaterialName;
 import bedledger.language.Stock.MaterialListed;
 import bedledger.projections.history.BedAreas;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Compost, manure and listed materials, one piece for each spreading. */
 final class SpreadPieces {
     private final Basis basis;
+    private final Map<MaterialName, List<Entry>> listings;
 
     SpreadPieces(Basis basis) {
         this.basis = basis;
+        this.listings = basis.farm.ofKind(MaterialListed.class).stream()
+                .collect(Collectors.groupingBy(entry -> ((MaterialListed) entry.fact()).material()));
     }
 
     List<Return> pieces() {
@@ -58,13 +63,11 @@ final class SpreadPieces {
 
     /** The listing in force on the day of spreading, else the first after it. */
     private Content listing(MaterialName material, Entry spread, Working working) {
-        List<Entry> listings = basis.farm.ofKind(MaterialListed.class).stream()
-                .filter(entry -> ((MaterialListed) entry.fact()).material().equals(material))
-                .toList();
-        Optional<Entry> before = listings.stream()
+        List<Entry> all = listings.getOrDefault(material, List.of());
+        Optional<Entry> before = all.stream()
                 .filter(entry -> !entry.head().doneOn().isAfter(spread.head().doneOn()))
                 .reduce((earlier, later) -> later);
-        Optional<Entry> listing = before.or(() -> listings.stream().findFirst());
+        Optional<Entry> listing = before.or(() -> all.stream().findFirst());
         listing.ifPresentOrElse(working::behind, () -> working.remark(material + " is not listed"));
         return listing.map(entry -> Content.listed((MaterialListed) entry.fact()))
                 .orElse(Content.UNKNOWN);

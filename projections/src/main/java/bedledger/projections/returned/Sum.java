@@ -13,9 +13,20 @@ import java.util.Optional;
  */
 public record Sum(Optional<Estimate> known, int pieces, int unknown) {
     static Sum of(List<Optional<Estimate>> parts) {
-        Optional<Estimate> known = parts.stream().flatMap(Optional::stream).reduce(Estimate::plus);
+        Optional<Estimate> known =
+                together(parts.stream().flatMap(Optional::stream).toList());
         int unknown = (int) parts.stream().filter(Optional::isEmpty).count();
         return new Sum(known, parts.size(), unknown);
+    }
+
+    /** Half by half, so that a thousand pieces do not drag a growing list of entries a thousand times. */
+    static Optional<Estimate> together(List<Estimate> parts) {
+        if (parts.size() < 2) {
+            return parts.stream().findFirst();
+        }
+        int half = parts.size() / 2;
+        return together(parts.subList(0, half))
+                .flatMap(one -> together(parts.subList(half, parts.size())).map(one::plus));
     }
 
     public boolean isComplete() {

@@ -99,10 +99,10 @@ public record Total(
         if (both.size() == 1) {
             return both.get(0).carbonToNitrogen();
         }
-        Optional<Estimate> carbon =
-                both.stream().map(each -> each.carbon().orElseThrow()).reduce(Estimate::plus);
-        Optional<Estimate> nitrogen =
-                both.stream().map(each -> each.nitrogen().orElseThrow()).reduce(Estimate::plus);
+        Optional<Estimate> carbon = Sum.together(
+                both.stream().flatMap(each -> each.carbon().stream()).toList());
+        Optional<Estimate> nitrogen = Sum.together(
+                both.stream().flatMap(each -> each.nitrogen().stream()).toList());
         return carbon.flatMap(one -> nitrogen.map(two -> one.ratioTo(two, "")));
     }
 

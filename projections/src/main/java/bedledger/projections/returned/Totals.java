@@ -72,19 +72,27 @@ public final class Totals {
 
     /** One total for each flip of a bed, bed by bed, oldest first; what fell in no flip stands last for its bed. */
     public List<Total> byFlip() {
+        Map<BedId, Map<String, List<Portion>>> grouped = new HashMap<>();
+        pieces.forEach(piece -> piece.beds()
+                .forEach(share -> grouped.computeIfAbsent(share.bed(), this::flipsInOrder)
+                        .computeIfAbsent(flip(share.bed(), piece.day()), name -> new ArrayList<>())
+                        .add(Portion.of(piece, share))));
         List<Total> totals = new ArrayList<>();
         for (BedId bed : basis.farm.beds()) {
-            Map<String, List<Portion>> grouped = new LinkedHashMap<>();
-            flips(bed).forEach(flip -> grouped.put(flip.name(), new ArrayList<>()));
-            grouped.put(outside(bed), new ArrayList<>());
-            pieces.forEach(piece -> piece.beds().stream()
-                    .filter(share -> share.bed().equals(bed))
-                    .forEach(share -> grouped.computeIfAbsent(flip(bed, piece.day()), name -> new ArrayList<>())
-                            .add(Portion.of(piece, share))));
-            grouped.values().removeIf(List::isEmpty);
-            grouped.forEach((name, portions) -> totals.add(Total.of(name, area(bed), portions, options)));
+            grouped.getOrDefault(bed, Map.of()).forEach((name, portions) -> {
+                if (!portions.isEmpty()) {
+                    totals.add(Total.of(name, area(bed), portions, options));
+                }
+            });
         }
         return List.copyOf(totals);
+    }
+
+    private Map<String, List<Portion>> flipsInOrder(BedId bed) {
+        Map<String, List<Portion>> grouped = new LinkedHashMap<>();
+        flips(bed).forEach(flip -> grouped.put(flip.name(), new ArrayList<>()));
+        grouped.put(outside(bed), new ArrayList<>());
+        return grouped;
     }
 
     private List<Flip> flips(BedId bed) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -14,6 +15,8 @@ final class Names {
     private static final int MOST_SUGGESTIONS = 3;
 
     private final Map<String, String> nameByForm = new HashMap<>();
+    // A book asks for the same few spellings very often.
+    private final Map<String, Optional<String>> found = new ConcurrentHashMap<>();
 
     void add(String name, List<String> aliases) {
         put(name, name);
@@ -28,7 +31,7 @@ final class Names {
     }
 
     Optional<String> find(String typed) {
-        return Optional.ofNullable(nameByForm.get(form(typed)));
+        return found.computeIfAbsent(typed, each -> Optional.ofNullable(nameByForm.get(form(each))));
     }
 
     /** The names whose spelling is nearest, nearest first, none further than a third of what was typed. */

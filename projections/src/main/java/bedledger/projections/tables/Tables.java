@@ -155,12 +155,12 @@ public final class Tables {
 
     /** IPCC 2006 Table 11.2, a cross-check only. */
     public static List<IpccClass2006> ipcc2006() {
-        return new TableFile("ipcc-residue", "2006").rows(TableReader::ipcc2006);
+        return Loaded.IPCC_2006;
     }
 
     /** IPCC 2019 Refinement Table 11.1A, a cross-check only. */
     public static List<IpccClass2019> ipcc2019() {
-        return new TableFile("ipcc-residue", "2019").rows(TableReader::ipcc2019);
+        return Loaded.IPCC_2019;
     }
 
     /** The 2006 class a crop may be compared with; empty for a crop the IPCC does not have. */
@@ -183,6 +183,17 @@ public final class Tables {
 
     /** Thresholds and factors for measurements. */
     public static Sampling sampling() {
+        return Loaded.SAMPLING;
+    }
+
+    /** Tables that no farm changes, read once. */
+    private static final class Loaded {
+        static final List<IpccClass2006> IPCC_2006 = new TableFile("ipcc-residue", "2006").rows(TableReader::ipcc2006);
+        static final List<IpccClass2019> IPCC_2019 = new TableFile("ipcc-residue", "2019").rows(TableReader::ipcc2019);
+        static final Sampling SAMPLING = readSampling();
+    }
+
+    private static Sampling readSampling() {
         Map<String, Double> values = new HashMap<>();
         file("sampling")
                 .rows(row -> Map.entry(row.text("key"), row.number("value")))
