@@ -2,6 +2,7 @@ package bedledger.cli;
 
 import bedledger.language.Refused;
 import bedledger.language.Words;
+import bedledger.ledger.journal.JournalBusy;
 import bedledger.ledger.journal.JournalFailed;
 import bedledger.ledger.note.NoteRejected;
 import bedledger.ledger.store.BookUnusable;
@@ -35,8 +36,7 @@ public final class Bedledger {
             return debug(debug, failure, failure.exit());
         } catch (JournalFailed failed) {
             around.err().println(failed.getMessage());
-            boolean busy = String.valueOf(failed.getMessage()).contains("another program");
-            return debug(debug, failed, busy ? Exit.BUSY : Exit.IO);
+            return debug(debug, failed, failed instanceof JournalBusy ? Exit.BUSY : Exit.IO);
         } catch (BookUnusable unusable) {
             around.err().println(unusable.getMessage());
             return debug(debug, unusable, Exit.NO_INPUT);

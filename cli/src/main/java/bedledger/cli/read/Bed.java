@@ -8,6 +8,7 @@ import bedledger.language.Words;
 import bedledger.projections.history.BedHistory;
 import bedledger.projections.history.Flip;
 import bedledger.projections.history.Flips;
+import bedledger.projections.history.HeadWords;
 import bedledger.projections.history.HistoryLine;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -61,7 +62,7 @@ public final class Bed implements Callable<Integer> {
             @Nullable String reason,
             @Nullable Long corrects,
             @Nullable String doneBy,
-            @Nullable String note,
+            String more,
             String writtenBy,
             String writtenAt,
             long lagDays,
@@ -120,7 +121,7 @@ public final class Bed implements Callable<Integer> {
                                 .orElse(null)),
                 line.corrects().map(HistoryLine.Answered::number).orElse(null),
                 Beds.text(line.entry().head().doneBy()),
-                line.entry().head().note(),
+                HeadWords.of(line.entry()),
                 line.entry().writtenBy().name(),
                 line.entry().writtenAt().toString(),
                 line.lag(),
@@ -189,7 +190,7 @@ public final class Bed implements Callable<Integer> {
     }
 
     private static String words(Line line) {
-        String words = line.words() + (line.note() == null ? "" : " (" + line.note() + ")");
+        String words = line.words() + (line.more().isEmpty() ? "" : " (" + line.more() + ")");
         if (line.answeredBy() != null) {
             words = words + " — " + line.status().toUpperCase(java.util.Locale.ROOT) + " by #" + line.answeredBy()
                     + ": " + line.reason();

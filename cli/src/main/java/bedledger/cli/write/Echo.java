@@ -1,10 +1,13 @@
 package bedledger.cli.write;
 
 import bedledger.cli.Surroundings;
+import bedledger.cli.read.TextTable;
 import bedledger.domain.Written;
 import bedledger.language.Caution;
 import bedledger.language.Entry;
 import bedledger.projections.history.FactWords;
+import bedledger.projections.history.HeadWords;
+import java.io.PrintStream;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -16,18 +19,29 @@ final class Echo {
 
     static void print(Surroundings around, Written written, ZoneId zone) {
         for (Entry entry : written.entries()) {
-            around.out()
-                    .println("#" + entry.number() + "  "
-                            + FULL.format(entry.head().doneOn()) + "  " + FactWords.of(entry.fact()));
+            String more = HeadWords.of(entry);
+            String words = FactWords.of(entry.fact()) + (more.isEmpty() ? "" : " (" + more + ")");
+            lines(
+                    around.out(),
+                    "#" + entry.number() + "  ",
+                    FULL.format(entry.head().doneOn()) + "  " + words);
         }
-        written.says().forEach(says -> around.out().println("    " + says));
+        written.says().forEach(says -> lines(around.out(), "    ", says));
         Entry last = written.entries().get(written.entries().size() - 1);
         around.out().println("    written " + MOMENT.format(last.writtenAt().atZone(zone)) + " by " + last.writtenBy());
         written.entries().stream()
                 .map(entry -> entry.kind().caution())
                 .filter(caution -> caution != Caution.NONE)
                 .distinct()
-                .forEach(caution -> around.err().println("    Caution: " + caution.words()));
+                .forEach(caution -> lines(around.err(), "    ", "Caution: " + caution.words()));
+    }
+
+    private static void lines(PrintStream to, String first, String text) {
+        String indent = first;
+        for (String line : TextTable.wrapped(text, 80 - first.length())) {
+            to.println(indent + line);
+            indent = " ".repeat(first.length());
+        }
     }
 
     private Echo() {}

@@ -26,7 +26,7 @@ final class WriterLock implements AutoCloseable {
             FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!locked(channel)) {
                 channel.close();
-                throw new JournalFailed("The journal " + journal
+                throw new JournalBusy("The journal " + journal
                         + " was not opened: another program is writing to it. Close the book there first.");
             }
             return new WriterLock(channel);
