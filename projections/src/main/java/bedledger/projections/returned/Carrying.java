@@ -68,7 +68,9 @@ final class Carrying {
         }
         Estimate hauled = dry.get();
         shootWork.remark("hauled off (#" + entry.number() + "): " + Numbers.two(fresh) + " kg fresh" + shared + " = "
-                + hauled.inWords() + " dry " + at);
+                + hauled.inWords() + " dry " + at
+                + shoots.map(each -> ", of " + each.inWords() + " that stood there")
+                        .orElse(""));
         shoots = shoots.map(each -> {
             String method = String.join("; ", each.grounds().methods()) + ", less what was hauled off";
             return each.minus(hauled).clippedAtZero().by(method);

@@ -36,7 +36,9 @@ class HauledOffTest {
         assertThat(ReedEnd.dry(roots())).isCloseTo(WHOLE * 0.14, within(1e-9));
         assertThat(roots().words()).contains("cut at the ground (#7): the roots stay");
         assertThat(shoots().words())
-                .contains("hauled off (#7): 20 kg fresh = 2.80 kg (2.40 to 4.00) dry at the table's dry share");
+                .contains(
+                        "hauled off (#7): 20 kg fresh = 2.80 kg (2.40 to 4.00) dry at the table's dry share, of 3.29 kg (3.29 to"
+                                + " 6.71) that stood there");
         assertThat(shoots().entries()).contains(7L);
     }
 
