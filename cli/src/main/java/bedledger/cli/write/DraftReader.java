@@ -71,6 +71,7 @@ public final class DraftReader {
         FactReader reader = new FactReader(kind);
         Optional<Fact> fact = reader.read(texts);
         reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
+        fact.flatMap(known::unusable).ifPresent(problems::add);
         return problems.isEmpty() ? fact.map(read -> new Draft(head, read)) : Optional.empty();
     }
 
