@@ -28,8 +28,8 @@ floor="$java $quick -XX:SharedArchiveFile=$try/floor/archive -cp $path bedledger
 hyperfine --style basic --warmup 2 --runs "$runs" --export-json "$try/result.json" \
   --command-name "did" "$cli/bedledger did check-tarp N1 --leaves gone --book $try/book" \
   --command-name "floor" "$floor" \
-  --command-name "--version" "$cli/bedledger --version" \
-  --command-name "jvm" "$java $quick -version" 2>/dev/null
+  --command-name "version" "$cli/bedledger --version" \
+  --command-name "jvm" "$java $quick -version" >/dev/null
 python3 - "$try/result.json" <<'P'
 import json, sys
 medians = {r["command"]: r["median"] * 1000 for r in json.load(open(sys.argv[1]))["results"]}

@@ -25,19 +25,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The names a book knows, and those that the drafts read so far bring in. */
 public final class Known {
     private final Book book;
-    private final Tables tables;
+    private @Nullable Tables tables;
     private final Map<String, Set<String>> names = new HashMap<>();
     private final Set<String> addedCrops = new LinkedHashSet<>();
     private final Map<FieldId, List<BedId>> drafted = new HashMap<>();
     private boolean cropsLoaded;
 
-    Known(Book book, Tables tables) {
+    Known(Book book) {
         this.book = book;
-        this.tables = tables;
+    }
+
+    /** The tables, read only when an act names a crop or a material: they cost a cold start some 50 ms. */
+    private Tables tables() {
+        if (tables == null) {
+            tables = Tables.bundled();
+        }
+        return tables;
     }
 
     /** The names of one kind of place: {@code bed}, {@code field}, {@code pile}, {@code lot}, {@code seedLot}, {@code material}. */
@@ -59,7 +67,7 @@ public final class Known {
     }
 
     Optional<CropName> crop(String typed) {
-        Optional<CropName> tabled = tables.crop(typed).map(Crop::name).map(CropName::new);
+        Optional<CropName> tabled = tables().crop(typed).map(Crop::name).map(CropName::new);
         return tabled.or(() -> crops().stream()
                 .filter(name -> name.equalsIgnoreCase(typed.strip()))
                 .findFirst()
@@ -78,7 +86,7 @@ public final class Known {
 
     List<String> nearestCrops(String typed) {
         return Stream.concat(
-                        tables.nearestCrops(typed).stream(),
+                        tables().nearestCrops(typed).stream(),
                         bedledger.language.Words.nearest(typed, List.copyOf(crops())).stream())
                 .toList();
     }
@@ -114,7 +122,7 @@ public final class Known {
         if (!(fact instanceof BookKeeping.OwnValueNoted noted)) {
             return Optional.empty();
         }
-        if (crop(noted.of()).isEmpty() && tables.material(noted.of()).isEmpty()) {
+        if (crop(noted.of()).isEmpty() && tables().material(noted.of()).isEmpty()) {
             return Optional.of(new Problem(
                     "own-value",
                     noted.of(),

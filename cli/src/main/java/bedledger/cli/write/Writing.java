@@ -12,7 +12,6 @@ import bedledger.language.PersonId;
 import bedledger.language.Refused;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.store.BookFolder;
-import bedledger.projections.tables.Tables;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -42,7 +41,7 @@ public final class Writing implements AutoCloseable {
             this.writer = person(options.writtenBy());
             this.practiceTime = options.written() == null ? null : moment(options.written());
             this.days = daysOf(practiceTime);
-            this.known = new Known(book, Tables.bundled());
+            this.known = new Known(book);
         } catch (RuntimeException failed) {
             book.close();
             throw failed;

@@ -7,37 +7,68 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/**
- * A kind of act, as its record describes it.
- *
- * @param word the word of {@code did}; empty for what has a command of its own
- * @param name the stored name
- * @param asks what it asks for, in the order of the record
- */
-public record ActKind(
-        String word,
-        String name,
-        int revision,
-        String help,
-        String example,
-        Caution caution,
-        Class<? extends Fact> type,
-        List<Ask> asks) {
+/** A kind of act, as its record describes it; what it asks for is read from the record when it is first wanted. */
+public final class ActKind {
+    private final Act act;
+    private final Class<? extends Fact> type;
+    private @Nullable List<Ask> asks;
+
+    private ActKind(Act act, Class<? extends Fact> type) {
+        this.act = act;
+        this.type = type;
+    }
 
     static ActKind of(Class<? extends Fact> type) {
         Act act = type.getAnnotation(Act.class);
         if (act == null) {
             throw new IllegalStateException(type + " has no @Act");
         }
-        List<Ask> asks = Arrays.stream(type.getRecordComponents()).map(Ask::of).toList();
-        return new ActKind(
-                act.word(), act.name(), act.revision(), act.help(), act.example(), act.caution(), type, asks);
+        return new ActKind(act, type);
+    }
+
+    /** The word of {@code did}; empty for what has a command of its own. */
+    public String word() {
+        return act.word();
+    }
+
+    /** The stored name. */
+    public String name() {
+        return act.name();
+    }
+
+    public int revision() {
+        return act.revision();
+    }
+
+    public String help() {
+        return act.help();
+    }
+
+    public String example() {
+        return act.example();
+    }
+
+    public Caution caution() {
+        return act.caution();
+    }
+
+    public Class<? extends Fact> type() {
+        return type;
+    }
+
+    /** What it asks for, in the order of the record. */
+    public synchronized List<Ask> asks() {
+        if (asks == null) {
+            asks = Arrays.stream(type.getRecordComponents()).map(Ask::of).toList();
+        }
+        return asks;
     }
 
     /** Makes the fact; a field that is missing from the map was not recorded, and a missing list is empty. */
     public Fact make(Map<String, ?> values) {
-        Object[] arguments = asks.stream()
+        Object[] arguments = asks().stream()
                 .map(ask -> ask.list()
                         ? values.containsKey(ask.name()) ? values.get(ask.name()) : List.of()
                         : values.get(ask.name()))
@@ -48,9 +79,9 @@ public record ActKind(
             if (refused.getCause() instanceof BadValue bad) {
                 throw bad;
             }
-            throw new IllegalStateException(name, refused.getCause());
+            throw new IllegalStateException(name(), refused.getCause());
         } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException(name, impossible);
+            throw new IllegalStateException(name(), impossible);
         }
     }
 
@@ -61,7 +92,7 @@ public record ActKind(
     }
 
     List<Place> places(Fact fact) {
-        return asks.stream()
+        return asks().stream()
                 .filter(ask -> Place.class.isAssignableFrom(ask.type()) || Located.class.isAssignableFrom(ask.type()))
                 .map(ask -> ask.in(fact))
                 .flatMap(value -> value instanceof List<?> several ? several.stream() : Stream.ofNullable(value))
