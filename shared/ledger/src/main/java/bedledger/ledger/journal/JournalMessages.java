@@ -17,6 +17,11 @@ final class JournalMessages {
                 cause);
     }
 
+    static JournalFailed openElsewhere(Path path) {
+        return new JournalBusy("The journal " + path
+                + " was not opened: another program is writing to it. Close the book there first.");
+    }
+
     static JournalFailed notRead(Path path, IOException cause) {
         return new JournalFailed(
                 "The journal " + path + " could not be read: " + why(cause)

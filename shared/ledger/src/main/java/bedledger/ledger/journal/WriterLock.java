@@ -6,6 +6,8 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Keeps a second writer out while a journal is open.
@@ -14,24 +16,44 @@ import java.nio.file.StandardOpenOption;
  */
 final class WriterLock implements AutoCloseable {
 
-    private final FileChannel channel;
+    /** For the same reason a second attempt in this process must not even open, and so close, the file. */
+    private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
 
-    private WriterLock(FileChannel channel) {
+    private final FileChannel channel;
+    private final Path path;
+
+    private WriterLock(FileChannel channel, Path path) {
         this.channel = channel;
+        this.path = path;
     }
 
     static WriterLock take(Path journal) {
-        Path path = journal.resolveSibling(journal.getFileName() + ".lock");
         try {
-            FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            if (!locked(channel)) {
-                channel.close();
-                throw new JournalBusy("The journal " + journal
-                        + " was not opened: another program is writing to it. Close the book there first.");
+            Path folder = journal.toAbsolutePath().resolveSibling(".").toRealPath();
+            Path path = folder.resolve(journal.getFileName() + ".lock");
+            if (!HELD_HERE.add(path)) {
+                throw JournalMessages.openElsewhere(journal);
             }
-            return new WriterLock(channel);
+            return take(journal, path);
         } catch (IOException failed) {
             throw JournalMessages.notOpened(journal, failed);
+        }
+    }
+
+    private static WriterLock take(Path journal, Path path) throws IOException {
+        boolean taken = false;
+        try {
+            FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            taken = locked(channel);
+            if (!taken) {
+                channel.close();
+                throw JournalMessages.openElsewhere(journal);
+            }
+            return new WriterLock(channel, path);
+        } finally {
+            if (!taken) {
+                HELD_HERE.remove(path);
+            }
         }
     }
 
@@ -50,6 +72,8 @@ final class WriterLock implements AutoCloseable {
             channel.close();
         } catch (IOException releasedWithTheProcess) {
             return;
+        } finally {
+            HELD_HERE.remove(path);
         }
     }
 }

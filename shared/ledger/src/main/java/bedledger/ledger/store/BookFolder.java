@@ -46,6 +46,7 @@ public record BookFolder(Path root) {
     }
 
     void make(VerifierKey key) {
+        requireNameForDatabase();
         try {
             Files.createDirectories(root);
             if (Files.exists(marker()) || holdsSomething(journal())) {
@@ -66,7 +67,17 @@ public record BookFolder(Path root) {
         return Files.exists(journal) && Files.size(journal) > 0;
     }
 
+    /** H2 reads what follows a semicolon in a database's address as settings, and has no way to quote one. */
+    private void requireNameForDatabase() {
+        if (root.toAbsolutePath().toString().contains(";")) {
+            throw new BookUnusable("The folder '" + root
+                    + "' has a semicolon in its path, which the database cannot have; nothing was changed."
+                    + " Give a folder without one.");
+        }
+    }
+
     void requireUsable() {
+        requireNameForDatabase();
         verifierKey();
         requireJournal();
         if (!Files.isWritable(root)) {

@@ -16,9 +16,10 @@ final class CutEnd {
         if (!Files.exists(folder.journal()) || Journal.unacknowledged(folder.journal()) == 0) {
             return;
         }
+        // The database first: a writer at work in another program is ahead in the journal, never in the database.
+        Head stored = stored(folder);
         Reading reading = Journal.read(folder.journal(), 0, (offset, line) -> {});
         SealedHead.in(folder).requireReachedBy(reading.lines());
-        Head stored = stored(folder);
         if (stored != null && stored.journalBytes() > reading.end()) {
             throw Disagreement.journalBehind(reading.end(), stored);
         }
@@ -28,7 +29,8 @@ final class CutEnd {
         if (!Files.exists(folder.databaseFile())) {
             return null;
         }
-        try (Connection connection = Database.forReading(folder)) {
+        // H2 keeps the lock on a damaged file that it could not open, and the opening proper would then find it locked.
+        try (Connection connection = Database.forReading(folder, ";FILE_LOCK=NO")) {
             return HeadRow.read(connection);
         } catch (SQLException openElsewhereOrDamaged) {
             // Both are for the opening itself to say.

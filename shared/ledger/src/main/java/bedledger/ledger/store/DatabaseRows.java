@@ -35,7 +35,7 @@ public final class DatabaseRows implements Iterator<Row>, AutoCloseable {
     /** The rows of the book's database; one that is not there, or is open in another program, says so when the first is asked for. */
     public static DatabaseRows of(BookFolder folder) {
         try {
-            return over(Database.forReading(folder));
+            return over(Database.forReading(folder, ""));
         } catch (SQLException failed) {
             return new DatabaseRows(null, failed);
         }

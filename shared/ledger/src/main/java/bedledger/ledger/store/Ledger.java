@@ -142,8 +142,8 @@ public final class Ledger implements AutoCloseable {
             throw new BookUnusable(
                     "What you wrote is recorded; do not write it again. But the database of the book failed ("
                             + StoreFailed.reason(committed.failure())
-                            + ") and could not be brought up from the journal: "
-                            + failed.getMessage(),
+                            + "). Check that the disk is there and not full: the next opening brings the database up from the"
+                            + " journal.",
                     failed);
         }
     }

@@ -1,10 +1,12 @@
 package bedledger.ledger.store;
 
+import java.io.IOException;
 import java.sql.SQLException;
 
 /** The database failed before anything was committed. */
 final class StoreFailed extends BookUnusable {
     private static final long serialVersionUID = 1L;
+    private static final int DEEPEST = 20;
 
     StoreFailed(SQLException cause) {
         super(
@@ -13,8 +15,16 @@ final class StoreFailed extends BookUnusable {
                 cause);
     }
 
-    /** The first line of a message: H2 puts the SQL statement and its own version into the next ones. */
+    /** Why, in a few words: what the disk said if it was the disk, else what H2 said without the statement it puts behind. */
     static String reason(Exception failed) {
-        return String.valueOf(failed.getMessage()).lines().findFirst().orElse("no reason given");
+        Throwable cause = failed;
+        for (int depth = 0; cause != null && depth < DEEPEST; depth++) {
+            if (cause instanceof IOException && cause.getMessage() != null) {
+                return cause.getMessage();
+            }
+            cause = cause.getCause();
+        }
+        String first = String.valueOf(failed.getMessage()).lines().findFirst().orElse("no reason given");
+        return first.replaceFirst("; SQL statement:$", "");
     }
 }

@@ -85,6 +85,12 @@ final class Pen {
         return new Sent(ledger.size() + 1, deed);
     }
 
+    /** One plain act, the same for the same number. */
+    static Deed deed(long number) {
+        Head head = Head.on(FIRST_DAY, (int) number).by(WRITER);
+        return new Deed(head, new SeasonBook().did("weed", "beds=N" + number).fact());
+    }
+
     private void append(ActId act, long sequence, Deed deed) {
         axon.appendEvents(new GenericDomainEventMessage<>(EntryRow.TYPE, act.toString(), sequence, deed));
     }
