@@ -38,7 +38,11 @@ final class BedParts implements Iterable<BedParts.BedPart> {
             List<FindingLine> findings,
             Table timeline,
             Table flips,
-            String returned) {}
+            String returned) {
+        boolean hasFindings() {
+            return !findings.isEmpty();
+        }
+    }
 
     @Override
     public Iterator<BedPart> iterator() {

@@ -43,6 +43,14 @@ record Cell(boolean header, String style, List<Phrase> lines) {
         return new Cell(header, name, lines);
     }
 
+    boolean isStyled() {
+        return !style.isEmpty();
+    }
+
+    boolean isOneLine() {
+        return lines.size() == 1;
+    }
+
     boolean isEmpty() {
         return lines.stream().allMatch(Phrase::isEmpty);
     }

@@ -121,7 +121,7 @@ record FactParts(Links links) {
     }
 
     private static String labour(Entry entry) {
-        String people = entry.head().people() == null ? "people not recorded" : entry.head().people() + " people";
+        String people = entry.head().people() == null ? "people not recorded" : entry.head().people() + (entry.head().people() == 1 ? " person" : " people");
         return people
                 + (entry.head().minutes() == null
                         ? ", minutes not recorded"

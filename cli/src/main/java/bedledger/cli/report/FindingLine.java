@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import bedledger.language.Words;
 import bedledger.projections.findings.Finding;
 import bedledger.projections.findings.Outcome;
 
@@ -15,6 +16,11 @@ record FindingLine(int number, Finding finding) {
 
     String symbol() {
         return symbol(finding.outcome());
+    }
+
+    /** A class of the style sheet: the outcome with hyphens. */
+    String style() {
+        return Words.of(finding.outcome());
     }
 
     String words() {

@@ -63,5 +63,9 @@ record InputsPart(Asked asked, EntryTables tables, FindingLines findings) {
     }
 
     /** One pile: its log day by day, and its entries. */
-    record PilePart(String anchor, String name, Table log, Table entries, List<FindingLine> findings) {}
+    record PilePart(String anchor, String name, Table log, Table entries, List<FindingLine> findings) {
+        boolean hasFindings() {
+            return !findings.isEmpty();
+        }
+    }
 }

@@ -7,7 +7,7 @@ import bedledger.language.Temperature;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /** The log of a compost pile, day by day: readings, turns, and what else happened to it. */
@@ -18,7 +18,7 @@ final class PileLogTable {
         final List<Long> entries = new ArrayList<>();
     }
 
-    private final Map<LocalDate, DayLine> days = new TreeMap<>();
+    private final NavigableMap<LocalDate, DayLine> days = new TreeMap<>();
     private final AuditCells cells;
 
     private PileLogTable(AuditCells cells) {

@@ -21,6 +21,14 @@ record Row(String anchor, String style, List<Cell> cells) {
         return new Row("", "", cells);
     }
 
+    boolean isAnchored() {
+        return !anchor.isEmpty();
+    }
+
+    boolean isStyled() {
+        return !style.isEmpty();
+    }
+
     Row anchored(String id) {
         return new Row(id, style, cells);
     }

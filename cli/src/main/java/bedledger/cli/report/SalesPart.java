@@ -31,7 +31,7 @@ record SalesPart(Asked asked, EntryTables tables) {
                 List.of(
                         "invoice",
                         "date",
-                        "",
+                        "what",
                         "lots, each with how much",
                         "as, to whom, price, why",
                         "who",

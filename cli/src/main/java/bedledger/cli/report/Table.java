@@ -13,11 +13,15 @@ record Table(String id, String caption, String none, List<Column> columns, boole
     /** More columns than this do not fit a narrow screen, so the table scrolls there. */
     private static final int COLUMNS_THAT_FIT = 3;
 
-    /** A column's heading, and a class of the style sheet or nothing. */
-    record Column(String title, String style) {}
+    /** A column's heading. */
+    record Column(String title) {}
 
-    /** Rows under one heading. */
-    record Group(String title, int width, Iterable<Row> rows) {}
+    /** Rows under one heading, or under none. */
+    record Group(String title, int width, Iterable<Row> rows) {
+        boolean hasTitle() {
+            return !title.isEmpty();
+        }
+    }
 
     Table {
         columns = List.copyOf(columns);
@@ -39,7 +43,7 @@ record Table(String id, String caption, String none, List<Column> columns, boole
     }
 
     private static List<Column> headings(List<String> columns) {
-        return columns.stream().map(title -> new Column(title, "")).toList();
+        return columns.stream().map(Column::new).toList();
     }
 
     boolean scrolls() {
