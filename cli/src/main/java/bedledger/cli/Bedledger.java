@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** The program: finds the command that was asked for, and turns whatever goes wrong into a sentence and an exit code. */
 public final class Bedledger {
-    static final String VERSION = "0.1.0";
+    public static final String VERSION = "0.1.0";
     private final Surroundings around;
 
     public Bedledger(Surroundings around) {

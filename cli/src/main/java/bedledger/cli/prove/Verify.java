@@ -29,7 +29,8 @@ import picocli.CommandLine.Option;
         description = "Check that nothing in the log was changed, and name the first entry that does not agree.",
         footer = {"", "Example: bedledger verify --against checkpoint-kept-by-the-certifier.txt"})
 public final class Verify implements Callable<Integer> {
-    static final List<String> PROVES = List.of(
+    /** What a seal proves and what it does not, in plain words. */
+    public static final List<String> PROVES = List.of(
             "A change made without the book's key is always found. One made with the key is found by whoever holds an"
                     + " earlier checkpoint: bedledger verify --against FILE. Nothing before anybody else held a checkpoint is"
                     + " proved.");

@@ -6,8 +6,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Writes figures for people: three significant digits, no exponent. */
-final class Figure {
-    static String short3(double value) {
+public final class Figure {
+    public static String short3(double value) {
         if (value == 0) {
             return "0";
         }

@@ -1,0 +1,105 @@
+package bedledger.cli.report;
+
+import bedledger.cli.Surroundings;
+import bedledger.cli.read.Output;
+import bedledger.cli.read.ReadBook;
+import bedledger.cli.read.ReadOptions;
+import bedledger.projections.findings.Outcome;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code bedledger report}: the audit report as one HTML file. */
+@Command(
+        name = "bedledger report",
+        sortOptions = false,
+        description = "Write the audit report: one HTML file that opens in any browser, and print its path.",
+        footer = {"", "Example: bedledger report --on 2025-12-31"})
+public final class Report implements Callable<Integer> {
+    private final Surroundings around;
+
+    @Mixin
+    ReadOptions options = new ReadOptions();
+
+    @Option(names = "--on", paramLabel = "DAY", description = "the record up to that day (today if left out)")
+    @Nullable
+    String on;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "where to write it (reports/audit-DAY.html in the book if left out); a file that is there"
+                    + " is left alone, and the new one gets a number")
+    @Nullable
+    Path out;
+
+    public Report(Surroundings around) {
+        this.around = around;
+    }
+
+    /** What {@code --json} prints: where the report is, and what it counts. */
+    record View(
+            boolean practice,
+            String farm,
+            String on,
+            @Nullable String asKnownOn,
+            String file,
+            long entries,
+            long notMet,
+            long incomplete,
+            long ask,
+            long met) {}
+
+    @Override
+    public Integer call() {
+        ReadBook book = ReadBook.open(around, options);
+        LocalDate day = book.dayOr("--on", on);
+        Asked asked = Asked.of(book, day);
+        Audit audit = Audit.of(
+                asked,
+                Seal.of(book.folder()),
+                LeafHashes.read(book.folder().journal(), book.zone()),
+                around.clock().instant());
+        Path file = ReportFile.write(wanted(book, day), audit::write);
+        View view = view(asked, file);
+        return new Output(around, options).print(view, table(view), text -> text.out().println(file));
+    }
+
+    private Path wanted(ReadBook book, LocalDate day) {
+        return out == null
+                ? book.folder().root().resolve("reports").resolve("audit-" + day + ".html")
+                : around.folder().resolve(out);
+    }
+
+    private static View view(Asked asked, Path file) {
+        return new View(
+                asked.book().opened().practice(),
+                asked.book().opened().farm(),
+                asked.day().toString(),
+                asked.book().asKnownOn() == null ? null : asked.book().asKnownOn().toString(),
+                file.toString(),
+                asked.farm().written().size(),
+                asked.findings().with(Outcome.NOT_MET).size(),
+                asked.findings().with(Outcome.INCOMPLETE).size(),
+                asked.findings().with(Outcome.ASK).size(),
+                asked.findings().with(Outcome.MET).size());
+    }
+
+    private static Output.Table table(View view) {
+        return new Output.Table(
+                List.of("file", "on", "entries", "not_met", "incomplete", "ask", "met"),
+                List.of(List.of(
+                        view.file(),
+                        view.on(),
+                        Long.toString(view.entries()),
+                        Long.toString(view.notMet()),
+                        Long.toString(view.incomplete()),
+                        Long.toString(view.ask()),
+                        Long.toString(view.met()))));
+    }
+}

@@ -1,0 +1,62 @@
+package bedledger.cli.report;
+
+import bedledger.language.Entry;
+import bedledger.language.Fact;
+import bedledger.language.Planting;
+import bedledger.language.SeedLotId;
+import bedledger.language.Stock;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Seed and stock as they came in, and where each seed lot was sown or planted. */
+record SeedPart(Asked asked, EntryTables tables) {
+    static final List<Class<? extends Fact>> KINDS = List.of(Stock.SeedReceived.class);
+
+    Table received() {
+        Set<SeedLotId> named = new HashSet<>();
+        return tables.ofKind(
+                "table-seed",
+                "Seed, planting stock and bought plants received",
+                "No seed is on record.",
+                Stock.SeedReceived.class,
+                entry -> {
+                    SeedLotId lot = ((Stock.SeedReceived) entry.fact()).seedLot();
+                    return named.add(lot) ? Links.anchor(lot) : "";
+                });
+    }
+
+    Table used() {
+        List<Row> rows = new ArrayList<>();
+        asked.done().stream()
+                .map(Entry::fact)
+                .filter(Stock.SeedReceived.class::isInstance)
+                .map(fact -> ((Stock.SeedReceived) fact).seedLot())
+                .distinct()
+                .forEach(lot -> rows.add(use(lot)));
+        return Table.of(
+                "table-seed-used",
+                "Where each seed lot went",
+                "No seed is on record.",
+                List.of("seed lot", "sown or planted"),
+                rows);
+    }
+
+    private Row use(SeedLotId lot) {
+        List<Phrase> uses = asked.entries(lot).stream()
+                .filter(entry -> entry.fact() instanceof Planting)
+                .map(this::use)
+                .toList();
+        return Row.of(
+                Cell.of(asked.links().place(lot)).asHeader(),
+                uses.isEmpty() ? Cell.of("no sowing or planting names it") : Cell.of(uses));
+    }
+
+    private Phrase use(Entry entry) {
+        return Phrase.of(entry.head().doneOn() + " " + FactParts.operation(entry.fact()) + " ")
+                .plus(tables.cells().parts().where(entry.fact()))
+                .plus(" ")
+                .plus(asked.links().entry(entry.number()));
+    }
+}
