@@ -17,7 +17,6 @@ import bedledger.language.Problem;
 import bedledger.ledger.store.BookReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -115,7 +114,7 @@ public final class Import {
             Progress progress = new Progress(around, "Read", acts.size());
             Map<Integer, Read> byRow = new TreeMap<>();
             List<SheetAct> inOrder = new ArrayList<>(acts);
-            inOrder.sort(Comparator.comparing(SheetAct::day));
+            inOrder.sort(SheetAct.BY_WORK);
             int done = 0;
             for (SheetAct act : inOrder) {
                 ActKind kind = Acts.byWord(act.word()).orElseThrow();
