@@ -8,6 +8,7 @@ import bedledger.ledger.note.NoteRejected;
 import bedledger.ledger.store.BookUnusable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,13 +40,17 @@ public final class Bedledger {
             return debug(debug, failed, failed instanceof JournalBusy ? Exit.BUSY : Exit.IO);
         } catch (BookUnusable unusable) {
             around.err().println(unusable.getMessage());
-            return debug(debug, unusable, Exit.NO_INPUT);
+            boolean readOnly = String.valueOf(unusable.getMessage()).contains("read-only");
+            return debug(debug, unusable, readOnly ? Exit.IO : Exit.NO_INPUT);
         } catch (NoteRejected rejected) {
             around.err().println(rejected.getMessage());
             return debug(debug, rejected, Exit.REFUSED);
         } catch (UncheckedIOException failed) {
             around.err().println(failed.getMessage());
             return debug(debug, failed, Exit.IO);
+        } catch (InvalidPathException notAPath) {
+            around.err().println("'" + notAPath.getInput() + "' cannot be the name of a file or folder.");
+            return debug(debug, notAPath, Exit.USAGE);
         } catch (RuntimeException bug) {
             around.err()
                     .println(

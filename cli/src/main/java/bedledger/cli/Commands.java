@@ -54,7 +54,12 @@ final class Commands {
         try {
             CommandLine.ParseResult parsed = line.parseArgs(arguments.toArray(String[]::new));
             if (parsed.isUsageHelpRequested()) {
-                around.out().println(line.getUsageMessage(CommandLine.Help.Ansi.OFF));
+                line.getCommandSpec().parser().separator(" ");
+                around.out().print(line.getUsageMessage(CommandLine.Help.Ansi.OFF));
+                return Exit.OK;
+            }
+            if (parsed.isVersionHelpRequested()) {
+                around.out().println("bedledger " + Bedledger.VERSION);
                 return Exit.OK;
             }
             return command.call();

@@ -20,7 +20,7 @@ public final class Exit {
               0   done
               1   verify found something that does not agree
               64  the command was not understood
-              65  what was entered was refused; nothing was changed
+              65  what was entered was refused, and not written
               66  no such book or file
               70  an error of the program itself
               73  a file or folder could not be made

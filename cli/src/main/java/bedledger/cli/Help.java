@@ -5,8 +5,9 @@ import java.io.PrintStream;
 final class Help {
     static void print(PrintStream out) {
         out.println("""
-                Bedledger keeps the record of a market garden: every field operation, once written,
-                stays; what each bed got back and what a certifier asks is worked out from it.
+                Bedledger keeps the record of a market garden: every field operation, once
+                written, stays; what each bed got back and what a certifier asks is worked out
+                from it.
 
                 Usage: bedledger COMMAND [--book FOLDER] …      bedledger COMMAND --help
                 """);

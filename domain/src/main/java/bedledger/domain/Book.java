@@ -53,13 +53,19 @@ public final class Book implements AutoCloseable {
             Clock clock,
             ActIds ids,
             @Nullable Instant practiceTime) {
+        requirePractice(opened, practiceTime);
         Ledger.create(folder, key);
         Ledger ledger = Ledger.open(folder);
-        Book book = new Book(ledger, clock, ids, opened);
-        Instant at = book.timeOfWriting(practiceTime);
-        Head head = Head.on(LocalDate.ofInstant(at, book.zone()), 1).by(writer);
-        book.commit(List.of(new Entry(1, ids.next(at), 0, at, writer, head, opened)), writer, at, done -> {});
-        return book;
+        try {
+            Book book = new Book(ledger, clock, ids, opened);
+            Instant at = book.timeOfWriting(practiceTime);
+            Head head = Head.on(LocalDate.ofInstant(at, book.zone()), 1).by(writer);
+            book.commit(List.of(new Entry(1, ids.next(at), 0, at, writer, head, opened)), writer, at, done -> {});
+            return book;
+        } catch (RuntimeException failed) {
+            ledger.close();
+            throw failed;
+        }
     }
 
     public static Book open(BookFolder folder, Clock clock, ActIds ids) {
@@ -117,13 +123,7 @@ public final class Book implements AutoCloseable {
 
     /** The moment at which something written now is written; only a practice book takes a given one. */
     public Instant timeOfWriting(@Nullable Instant given) {
-        if (given != null && !opened.practice()) {
-            throw new Refused(List.of(new Problem(
-                    "time of writing",
-                    given.toString(),
-                    "this is no practice book: the time of writing is the clock's",
-                    "leave it out; the day of the work is given with --on")));
-        }
+        requirePractice(opened, given);
         Instant at = (given == null ? clock.instant() : given).truncatedTo(ChronoUnit.MILLIS);
         Optional<Instant> last = ledger.lastWritten();
         if (last.isPresent() && at.isBefore(last.get())) {
@@ -134,6 +134,16 @@ public final class Book implements AutoCloseable {
                     given == null ? "set this computer's clock right, then try again" : "give a later moment")));
         }
         return at;
+    }
+
+    private static void requirePractice(BookKeeping.BookOpened opened, @Nullable Instant given) {
+        if (given != null && !opened.practice()) {
+            throw new Refused(List.of(new Problem(
+                    "time of writing",
+                    given.toString(),
+                    "this is no practice book: the time of writing is the clock's",
+                    "leave it out; the day of the work is given with --on")));
+        }
     }
 
     /**

@@ -139,15 +139,16 @@ public final class Check implements Callable<Integer> {
 
     private void print(ReadBook book, View view, Findings findings) {
         book.banner().forEach(around.out()::println);
-        around.out().println("Findings on " + view.on() + ", rule book " + view.rules());
+        lines("", "Findings on " + view.on() + ", rule book " + view.rules());
         for (Outcome outcome : List.of(Outcome.NOT_MET, Outcome.INCOMPLETE, Outcome.ASK, Outcome.MET)) {
             view.findings().stream()
                     .filter(finding -> finding.outcome().equals(outcome.words()))
                     .forEach(this::print);
         }
         around.out().println();
-        around.out()
-                .println(counts(findings)
+        lines(
+                "",
+                counts(findings)
                         + (all ? "" : " What is met is listed with --all.")
                         + " This helps you judge; your certifier decides.");
     }

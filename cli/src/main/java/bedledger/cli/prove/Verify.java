@@ -7,13 +7,18 @@ import bedledger.cli.Surroundings;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadOptions;
 import bedledger.cli.read.TextTable;
+import bedledger.language.BookKeeping;
+import bedledger.ledger.entry.Line;
+import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.store.DatabaseRows;
 import bedledger.ledger.verify.Disagreement;
 import bedledger.ledger.verify.Evidence;
 import bedledger.ledger.verify.Verdict;
 import bedledger.ledger.verify.Verifier;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -34,6 +39,7 @@ public final class Verify implements Callable<Integer> {
             "A change made without the book's key is always found. One made with the key is found by whoever holds an"
                     + " earlier checkpoint: bedledger verify --against FILE. Nothing before anybody else held a checkpoint is"
                     + " proved.");
+
     private final Surroundings around;
 
     @Option(names = "--book", paramLabel = "FOLDER", description = "the book (else the one in this folder or above it)")
@@ -53,6 +59,7 @@ public final class Verify implements Callable<Integer> {
 
     /** What {@code --json} prints. */
     record View(
+            boolean practice,
             boolean agrees,
             String key,
             long entries,
@@ -79,7 +86,7 @@ public final class Verify implements Callable<Integer> {
         try (DatabaseRows rows = DatabaseRows.of(folder)) {
             verdict = Verifier.verify(evidence.withRows(rows));
         }
-        View view = view(key, verdict);
+        View view = view(isPractice(folder), key, verdict);
         if (json) {
             ReadOptions options = ReadOptions.asJson();
             new Output(around, options).print(view, new Output.Table(List.of(), List.of()), out -> {});
@@ -97,8 +104,21 @@ public final class Verify implements Callable<Integer> {
         }
     }
 
-    private static View view(String key, Verdict verdict) {
+    /** Whether the first line, as far as it can be read, opens a practice book. */
+    private static boolean isPractice(BookFolder folder) {
+        try (BufferedReader lines = Files.newBufferedReader(folder.journal())) {
+            String first = lines.readLine();
+            return first != null
+                    && Line.read(first.getBytes(StandardCharsets.UTF_8)).fact() instanceof BookKeeping.BookOpened opened
+                    && opened.practice();
+        } catch (IOException | UnreadableEntry unreadable) {
+            return false;
+        }
+    }
+
+    private static View view(boolean practice, String key, Verdict verdict) {
         return new View(
+                practice,
                 verdict.agrees(),
                 key,
                 verdict.entries(),
@@ -122,6 +142,9 @@ public final class Verify implements Callable<Integer> {
     }
 
     private void print(View view, Verdict verdict) {
+        if (view.practice()) {
+            around.out().println("PRACTICE book");
+        }
         around.out()
                 .println(view.entries() + " entries, " + view.checkpoints() + " checkpoints agree, " + view.sealed()
                         + " entries sealed, " + view.notYetSealed() + " not yet.");

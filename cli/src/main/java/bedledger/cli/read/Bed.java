@@ -79,10 +79,7 @@ public final class Bed implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
-        BedId id = book.farm().beds().stream()
-                .filter(known -> known.name().equalsIgnoreCase(bed))
-                .findFirst()
-                .orElseThrow(() -> unknown(book));
+        BedId id = named(book, bed);
         BedHistory history = BedHistory.of(book.farm(), id, book.dayOr("--on", on));
         View view = new View(
                 book.opened().practice(),
@@ -99,12 +96,22 @@ public final class Bed implements Callable<Integer> {
         return new Output(around, options).print(view, table(view), out -> print(book, view));
     }
 
-    private Failure unknown(ReadBook book) {
+    /** The bed so called, in any case of letters; a failure names the nearest. */
+    static BedId named(ReadBook book, String bed) {
+        return book.farm().beds().stream()
+                .filter(known -> known.name().equalsIgnoreCase(bed))
+                .findFirst()
+                .orElseThrow(() -> unknown(book, bed));
+    }
+
+    private static Failure unknown(ReadBook book, String bed) {
         List<String> names = book.farm().beds().stream().map(BedId::name).toList();
         String near = Words.nearest(bed, names)
                 .map(name -> " Did you mean " + name + "?")
                 .orElse("");
-        return new Failure(Exit.REFUSED, "There is no bed '" + bed + "'." + near + " All beds: bedledger beds");
+        return new Failure(
+                Exit.REFUSED,
+                "There is no bed '" + bed + "'" + book.known() + "." + near + " All beds: bedledger beds");
     }
 
     private static Line line(HistoryLine line) {

@@ -83,9 +83,8 @@ public final class Beds implements Callable<Integer> {
                         row.bed(), row.field(), "%.1f".formatted(row.squareMetres()), String.join("; ", row.state())));
         table.lines().forEach(around.out()::println);
         if (view.beds().isEmpty()) {
-            around.out()
-                    .println(
-                            "No beds yet. Enter some: bedledger did lay-out N1..N4 --field FIELD --length 20m --width 0.75m");
+            around.out().println("No beds yet. Enter some:");
+            around.out().println("bedledger did lay-out N1..N4 --field FIELD --length 20m --width 0.75m");
         }
     }
 

@@ -4,6 +4,7 @@ import bedledger.cli.BookPlace;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
+import bedledger.language.BadValue;
 import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
@@ -13,7 +14,6 @@ import bedledger.projections.tables.OwnValue;
 import bedledger.projections.tables.Quantity;
 import bedledger.projections.tables.Range;
 import bedledger.projections.tables.Tables;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -44,8 +44,9 @@ public record ReadBook(
                     Exit.NO_INPUT, "The book in '" + folder.root() + "' has no first entry. Take it from your backup.");
         }
         ZoneId zone = ZoneId.of(opened.timeZone());
-        LocalDate asked = options.asKnownOn == null ? null : day("--as-known-on", options.asKnownOn);
-        LocalDate today = asked == null ? LocalDate.ofInstant(around.clock().instant(), zone) : asked;
+        LocalDate now = LocalDate.ofInstant(around.clock().instant(), zone);
+        LocalDate asked = options.asKnownOn == null ? null : day("--as-known-on", options.asKnownOn, now);
+        LocalDate today = asked == null ? now : asked;
         List<Entry> known = asked == null ? reader.entries() : writtenBy(reader.entries(), asked, zone);
         return new ReadBook(folder, opened, Farm.of(known), asked, today);
     }
@@ -58,17 +59,17 @@ public record ReadBook(
                 .toList();
     }
 
-    public static LocalDate day(String option, String text) {
+    private static LocalDate day(String option, String text, LocalDate today) {
         try {
-            return LocalDate.parse(text);
-        } catch (DateTimeException notADay) {
-            throw new Failure(Exit.USAGE, option + " '" + text + "' is not a day. Write it like 2025-07-09.");
+            return new DayWords(today).day(text);
+        } catch (BadValue notADay) {
+            throw new Failure(Exit.USAGE, notADay.as(option).toString());
         }
     }
 
     /** The day asked for, or the last day that counts. */
     public LocalDate dayOr(String option, @Nullable String text) {
-        return text == null ? today : day(option, text);
+        return text == null ? today : day(option, text, today);
     }
 
     public ZoneId zone() {
@@ -109,10 +110,14 @@ public record ReadBook(
         return low == high ? null : new Range(low, high);
     }
 
+    /** How a sentence on something that is not in the book ends, where only an earlier state of it was asked. */
+    public String known() {
+        return asKnownOn == null ? "" : ", as known on " + asKnownOn;
+    }
+
     /** What stands above every page of this book. */
     public List<String> banner() {
         String practice = opened.practice() ? "PRACTICE book — " : "";
-        String known = asKnownOn == null ? "" : ", as known on " + asKnownOn;
-        return practice.isEmpty() && known.isEmpty() ? List.of() : List.of(practice + opened.farm() + known);
+        return practice.isEmpty() && known().isEmpty() ? List.of() : List.of(practice + opened.farm() + known());
     }
 }

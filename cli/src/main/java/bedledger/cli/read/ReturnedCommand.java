@@ -56,6 +56,7 @@ public final class ReturnedCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
+        beds.forEach(bed -> Bed.named(book, bed));
         LocalDate day = book.dayOr("--on", on);
         Options counted = typical ? Options.DEFAULT.countingTypical() : Options.DEFAULT;
         Returned returned = Returned.of(book.farm(), book.tables(), day, counted);

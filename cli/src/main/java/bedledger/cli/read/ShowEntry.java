@@ -35,6 +35,8 @@ public final class ShowEntry implements Callable<Integer> {
 
     /** What {@code --json} prints; {@code line} is the entry's line in the log, byte for byte. */
     record View(
+            boolean practice,
+            String farm,
             long entry,
             String words,
             String status,
@@ -51,10 +53,12 @@ public final class ShowEntry implements Callable<Integer> {
                 .findFirst()
                 .orElseThrow(() -> new Failure(
                         Exit.REFUSED,
-                        "There is no entry #" + wanted + "; the last is #"
+                        "There is no entry #" + wanted + book.known() + "; the last is #"
                                 + book.farm().written().size() + "."));
         Entry answer = book.farm().standing().answerTo(entry);
         View view = new View(
+                book.opened().practice(),
+                book.opened().farm(),
                 wanted,
                 FactWords.of(entry.fact()),
                 answer == null
@@ -68,7 +72,7 @@ public final class ShowEntry implements Callable<Integer> {
         Output.Table table = new Output.Table(
                 List.of("entry", "words", "status", "line"),
                 List.of(List.of(Long.toString(wanted), view.words(), view.status(), view.line())));
-        return new Output(around, options).print(view, table, out -> print(view));
+        return new Output(around, options).print(view, table, out -> print(book, view));
     }
 
     private long parsed() {
@@ -79,7 +83,8 @@ public final class ShowEntry implements Callable<Integer> {
         }
     }
 
-    private void print(View view) {
+    private void print(ReadBook book, View view) {
+        book.banner().forEach(around.out()::println);
         around.out().println("#" + view.entry() + "  " + view.words());
         around.out()
                 .println("    " + view.status()

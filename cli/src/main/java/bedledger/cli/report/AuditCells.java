@@ -32,9 +32,11 @@ final class AuditCells {
     AuditCells(Asked asked) {
         this.asked = asked;
         this.parts = new FactParts(asked.links());
-        asked.farm().ofKind(BookKeeping.DocumentAttached.class).forEach(entry -> attached.computeIfAbsent(
-                        ((BookKeeping.DocumentAttached) entry.fact()).entry(), number -> new ArrayList<>())
-                .add(entry));
+        asked.farm()
+                .ofKind(BookKeeping.DocumentAttached.class)
+                .forEach(entry -> attached.computeIfAbsent(
+                                ((BookKeeping.DocumentAttached) entry.fact()).entry(), number -> new ArrayList<>())
+                        .add(entry));
     }
 
     FactParts parts() {
@@ -96,7 +98,9 @@ final class AuditCells {
 
     Cell files(Entry entry) {
         List<Phrase> lines = new ArrayList<>();
-        entry.head().documents().forEach(document -> lines.add(Phrase.of("file ").plus(hash(document))));
+        entry.head()
+                .documents()
+                .forEach(document -> lines.add(Phrase.of("file ").plus(hash(document))));
         for (Entry paper : attached.getOrDefault(entry.number(), List.of())) {
             BookKeeping.DocumentAttached fact = (BookKeeping.DocumentAttached) paper.fact();
             lines.add(Phrase.of(fact.fileName() + " ")

@@ -112,7 +112,8 @@ final class BedParts implements Iterable<BedParts.BedPart> {
                         .orElse("nothing planted since")),
                 Cell.number(flip.days().map(String::valueOf).orElse("–")),
                 Cell.of(flip.steps().stream()
-                        .map(step -> FactParts.operation(step.entry().fact()) + " (+" + AuditCells.days(step.days()) + ")")
+                        .map(step ->
+                                FactParts.operation(step.entry().fact()) + " (+" + AuditCells.days(step.days()) + ")")
                         .reduce((one, two) -> one + ", " + two)
                         .orElse("nothing recorded")),
                 Cell.of(flip.labourWords()),

@@ -22,7 +22,8 @@ record Cell(boolean header, String style, List<Phrase> lines) {
     }
 
     static Cell of(List<Phrase> lines) {
-        return new Cell(false, "", lines.stream().filter(line -> !line.isEmpty()).toList());
+        return new Cell(
+                false, "", lines.stream().filter(line -> !line.isEmpty()).toList());
     }
 
     /** A day or a short figure that is not to be broken over two lines. */

@@ -60,7 +60,17 @@ final class CoefficientsPart {
                 "table-coefficients",
                 "Coefficients behind the figures of this report",
                 "No figure of this report rests on a coefficient.",
-                List.of("of what", "coefficient", "value", "low", "high", "unit", "status", "source", "edition", "note"),
+                List.of(
+                        "of what",
+                        "coefficient",
+                        "value",
+                        "low",
+                        "high",
+                        "unit",
+                        "status",
+                        "source",
+                        "edition",
+                        "note"),
                 used.stream().map(this::row).toList());
     }
 

@@ -13,7 +13,11 @@ record EntryTables(Asked asked, AuditCells cells) {
     /** Entries of any kinds; columns in which nothing stands are left out. */
     Table mixed(String id, String caption, String none, List<Entry> entries) {
         return table(
-                id, caption, none, AuditCells.COLUMNS, entries.stream().map(cells::row).toList());
+                id,
+                caption,
+                none,
+                AuditCells.COLUMNS,
+                entries.stream().map(cells::row).toList());
     }
 
     /** One kind, a column for each thing it asks for, so far as any entry says it. */

@@ -18,8 +18,8 @@ import java.util.stream.Stream;
 /** A fact taken apart for the columns of a table, by what its kind asks for: operation, where, what and how much, input or lot, papers. */
 record FactParts(Links links) {
     /** What names a paper, whichever kind asks for it. */
-    private static final Set<String> PAPERS =
-            Set.of("receipt", "invoice", "certificate", "evidence", "approval", "report", "licence", "variance", "fileName");
+    private static final Set<String> PAPERS = Set.of(
+            "receipt", "invoice", "certificate", "evidence", "approval", "report", "licence", "variance", "fileName");
 
     static String operation(Fact fact) {
         ActKind kind = Acts.of(fact.getClass());
@@ -109,9 +109,7 @@ record FactParts(Links links) {
         return Stream.of(
                         said("at ", entry.head().time()),
                         said("area worked ", entry.head().area()),
-                        entry.head().people() == null && entry.head().minutes() == null
-                                ? ""
-                                : labour(entry),
+                        entry.head().people() == null && entry.head().minutes() == null ? "" : labour(entry),
                         said("with ", entry.head().equipment()),
                         said("noted on ", entry.head().notedOn()),
                         said("Note: ", entry.head().note()))
@@ -121,7 +119,9 @@ record FactParts(Links links) {
     }
 
     private static String labour(Entry entry) {
-        String people = entry.head().people() == null ? "people not recorded" : entry.head().people() + (entry.head().people() == 1 ? " person" : " people");
+        String people = entry.head().people() == null
+                ? "people not recorded"
+                : entry.head().people() + (entry.head().people() == 1 ? " person" : " people");
         return people
                 + (entry.head().minutes() == null
                         ? ", minutes not recorded"

@@ -50,8 +50,9 @@ final class Fate {
                     .plus(": " + corrects.reason()));
         }
         misfits.getOrDefault(entry.number(), List.of())
-                .forEach(misfit -> lines.add(
-                        Phrase.strong("Does not fit").plus(" " + misfit.place() + ": ").plus(links.linked(misfit.why()))));
+                .forEach(misfit -> lines.add(Phrase.strong("Does not fit")
+                        .plus(" " + misfit.place() + ": ")
+                        .plus(links.linked(misfit.why()))));
         return lines;
     }
 

@@ -20,11 +20,13 @@ final class FindingLines {
     /** By the order in which the rules' findings come. */
     FindingLines(Findings findings) {
         Map<String, List<Finding>> rules = new java.util.LinkedHashMap<>();
-        findings.all().forEach(finding -> rules.computeIfAbsent(finding.rule(), rule -> new ArrayList<>())
-                .add(finding));
-        rules.values().forEach(of -> of.stream()
-                .sorted(Comparator.comparing(Finding::outcome).reversed())
-                .forEach(this::add));
+        findings.all()
+                .forEach(finding -> rules.computeIfAbsent(finding.rule(), rule -> new ArrayList<>())
+                        .add(finding));
+        rules.values()
+                .forEach(of -> of.stream()
+                        .sorted(Comparator.comparing(Finding::outcome).reversed())
+                        .forEach(this::add));
     }
 
     private void add(Finding finding) {
@@ -49,7 +51,8 @@ final class FindingLines {
     /** What concerns a place or lot, the worst first. */
     List<FindingLine> of(Place place) {
         return byPlace.getOrDefault(place, List.of()).stream()
-                .sorted(Comparator.comparing((FindingLine line) -> line.finding().outcome())
+                .sorted(Comparator.comparing(
+                                (FindingLine line) -> line.finding().outcome())
                         .reversed())
                 .toList();
     }
@@ -59,7 +62,9 @@ final class FindingLines {
     }
 
     static long count(List<FindingLine> lines, Outcome outcome) {
-        return lines.stream().filter(line -> line.finding().outcome() == outcome).count();
+        return lines.stream()
+                .filter(line -> line.finding().outcome() == outcome)
+                .count();
     }
 
     /** For a cell: one line for each finding that is not met, incomplete or to be asked, and how many are met. */

@@ -24,7 +24,10 @@ final class LeafHashes {
 
     static LeafHashes read(Path journal, ZoneId zone) {
         ByteArrayOutputStream hashes = new ByteArrayOutputStream();
-        Journal.read(journal, 0, (offset, line) -> hashes.writeBytes(Merkle.leaf(line).bytes()));
+        Journal.read(
+                journal,
+                0,
+                (offset, line) -> hashes.writeBytes(Merkle.leaf(line).bytes()));
         return new LeafHashes(hashes.toByteArray(), zone);
     }
 

@@ -72,7 +72,9 @@ record LotAccount(LotId lot, Optional<Entry> opening, List<Move> moves) {
     }
 
     List<Move> moves(Class<? extends Fact> kind) {
-        return moves.stream().filter(move -> kind.isInstance(move.entry().fact())).toList();
+        return moves.stream()
+                .filter(move -> kind.isInstance(move.entry().fact()))
+                .toList();
     }
 
     /** What should be left, in the unit it was harvested in; empty where no harvest of it is on record. */

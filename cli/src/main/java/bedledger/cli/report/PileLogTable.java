@@ -29,7 +29,8 @@ final class PileLogTable {
         PileLogTable log = new PileLogTable(cells);
         entries.forEach(log::take);
         List<Row> rows = new ArrayList<>();
-        log.days.headMap(asked.day(), true)
+        log.days
+                .headMap(asked.day(), true)
                 .forEach((day, line) -> rows.add(Row.of(
                         Cell.whole(day.toString()).asHeader(),
                         Cell.of(line.readings),

@@ -56,9 +56,7 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
     private List<Entry> firstWritten() {
         return written().stream()
                 .filter(entry -> entry.head().corrects() == null)
-                .sorted(Comparator.comparingLong(tables.cells()::lag)
-                        .reversed()
-                        .thenComparing(Entry::number))
+                .sorted(Comparator.comparingLong(tables.cells()::lag).reversed().thenComparing(Entry::number))
                 .toList();
     }
 
@@ -67,10 +65,12 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
         if (latestFirst.isEmpty()) {
             return "No entry is on record.";
         }
-        long[] lags = latestFirst.stream().mapToLong(tables.cells()::lag).sorted().toArray();
+        long[] lags =
+                latestFirst.stream().mapToLong(tables.cells()::lag).sorted().toArray();
         double median = (lags[(lags.length - 1) / 2] + lags[lags.length / 2]) / 2.0;
         String middle = median == Math.rint(median) ? AuditCells.days((long) median) : median + " days";
-        return lags.length + " entries were written as new ones. From the day of the work to the day of writing, the median is "
+        return lags.length
+                + " entries were written as new ones. From the day of the work to the day of writing, the median is "
                 + middle + " and the largest is " + AuditCells.days(lags[lags.length - 1]) + ".";
     }
 
@@ -100,8 +100,8 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
                 "There is no other entry.",
                 asked.done().stream()
                         .filter(entry -> !shown.contains(entry.fact().getClass()))
-                        .filter(entry ->
-                                entry.fact().places().stream().noneMatch(asked.links().shown()::contains))
+                        .filter(entry -> entry.fact().places().stream()
+                                .noneMatch(asked.links().shown()::contains))
                         .toList());
     }
 
@@ -145,7 +145,10 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
                         Stream.of(Phrase.of(words)),
                         Stream.concat(
                                 Stream.of(Phrase.of(HeadWords.of(entry))),
-                                Stream.of(beds.isEmpty() ? beds : Phrase.of("See ").plus(beds))))
+                                Stream.of(
+                                        beds.isEmpty()
+                                                ? beds
+                                                : Phrase.of("See ").plus(beds))))
                 .toList();
     }
 }

@@ -67,7 +67,8 @@ public final class Report implements Callable<Integer> {
                 around.clock().instant());
         Path file = ReportFile.write(wanted(book, day), audit::write);
         View view = view(asked, file);
-        return new Output(around, options).print(view, table(view), text -> text.out().println(file));
+        return new Output(around, options)
+                .print(view, table(view), text -> text.out().println(file));
     }
 
     private Path wanted(ReadBook book, LocalDate day) {
@@ -81,7 +82,9 @@ public final class Report implements Callable<Integer> {
                 asked.book().opened().practice(),
                 asked.book().opened().farm(),
                 asked.day().toString(),
-                asked.book().asKnownOn() == null ? null : asked.book().asKnownOn().toString(),
+                asked.book().asKnownOn() == null
+                        ? null
+                        : asked.book().asKnownOn().toString(),
                 file.toString(),
                 asked.farm().written().size(),
                 asked.findings().with(Outcome.NOT_MET).size(),

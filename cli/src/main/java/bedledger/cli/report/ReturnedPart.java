@@ -17,7 +17,10 @@ record ReturnedPart(Asked asked, Masses masses, ReturnedPieces pieces, Coefficie
     static ReturnedPart of(Asked asked) {
         Masses masses = Masses.of(asked.book());
         return new ReturnedPart(
-                asked, masses, new ReturnedPieces(asked, masses), new CoefficientsPart(asked.tables(), asked.returned()));
+                asked,
+                masses,
+                new ReturnedPieces(asked, masses),
+                new CoefficientsPart(asked.tables(), asked.returned()));
     }
 
     static String anchor(BedId bed) {
@@ -33,11 +36,16 @@ record ReturnedPart(Asked asked, Masses masses, ReturnedPieces pieces, Coefficie
     }
 
     Table byBed() {
-        return totals("table-returned-bed", "by bed", "bed", asked.returned().totals().byBed());
+        return totals(
+                "table-returned-bed", "by bed", "bed", asked.returned().totals().byBed());
     }
 
     Table bySeason() {
-        return totals("table-returned-season", "by season", "season", asked.returned().totals().bySeason());
+        return totals(
+                "table-returned-season",
+                "by season",
+                "season",
+                asked.returned().totals().bySeason());
     }
 
     private Table totals(String id, String how, String of, List<Total> totals) {
@@ -64,7 +72,10 @@ record ReturnedPart(Asked asked, Masses masses, ReturnedPieces pieces, Coefficie
         cells.addAll(masses.cells(total.get(Measure.DRY).known()));
         int unknown = total.get(Measure.DRY).unknown();
         cells.addAll(List.of(
-                Cell.of(unknown == 0 ? "" : unknown + " of " + total.get(Measure.DRY).pieces() + " pieces"),
+                Cell.of(
+                        unknown == 0
+                                ? ""
+                                : unknown + " of " + total.get(Measure.DRY).pieces() + " pieces"),
                 Cell.of(masses.words(total.get(Measure.CARBON))),
                 Cell.of(masses.words(total.get(Measure.NITROGEN))),
                 Cell.of(masses.words(total.get(Measure.PHOSPHORUS))),
@@ -74,9 +85,8 @@ record ReturnedPart(Asked asked, Masses masses, ReturnedPieces pieces, Coefficie
     }
 
     private static String name(Total total) {
-        String typical = total.typicalLeftOut() == 0
-                ? ""
-                : "; " + total.typicalLeftOut() + " from typical yields left out";
+        String typical =
+                total.typicalLeftOut() == 0 ? "" : "; " + total.typicalLeftOut() + " from typical yields left out";
         return total.of() + (total.sharedByArea() ? " (partly shared by area)" : "") + typical;
     }
 
@@ -144,8 +154,6 @@ record ReturnedPart(Asked asked, Masses masses, ReturnedPieces pieces, Coefficie
     }
 
     static Optional<Estimate> sum(List<Return> pieces, BedId bed) {
-        return pieces.stream()
-                .flatMap(piece -> piece.on(bed).dry().stream())
-                .reduce(Estimate::plus);
+        return pieces.stream().flatMap(piece -> piece.on(bed).dry().stream()).reduce(Estimate::plus);
     }
 }

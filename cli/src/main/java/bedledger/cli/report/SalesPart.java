@@ -43,9 +43,9 @@ record SalesPart(Asked asked, EntryTables tables) {
     }
 
     private static String invoice(Fact fact) {
-        @Nullable String invoice = fact instanceof Selling.Sold sold
-                ? sold.invoice()
-                : ((Selling.CustomerReturned) fact).invoice();
+        @Nullable
+        String invoice =
+                fact instanceof Selling.Sold sold ? sold.invoice() : ((Selling.CustomerReturned) fact).invoice();
         return invoice == null ? NO_INVOICE : invoice;
     }
 

@@ -59,8 +59,8 @@ record Seal(String key, String note, String root, long size, Verdict verdict) {
             return "No checkpoint was signed yet: no entry of this report is sealed.";
         }
         long sealed = Math.min(verdict.sealed(), entries);
-        return sealed + " of the " + entries + " entries of this report lie under a signed checkpoint; " + (entries - sealed)
-                + " were written after it.";
+        return sealed + " of the " + entries + " entries of this report lie under a signed checkpoint; "
+                + (entries - sealed) + " were written after it.";
     }
 
     List<String> proves() {

@@ -32,10 +32,8 @@ record Table(String id, String caption, String none, List<Column> columns, boole
     }
 
     /** A table whose rows are made one by one as they are written. */
-    static Table over(
-            String id, String caption, String none, List<String> columns, boolean any, Iterable<Row> rows) {
-        return new Table(
-                id, caption, none, headings(columns), any, List.of(new Group("", columns.size(), rows)));
+    static Table over(String id, String caption, String none, List<String> columns, boolean any, Iterable<Row> rows) {
+        return new Table(id, caption, none, headings(columns), any, List.of(new Group("", columns.size(), rows)));
     }
 
     static Table grouped(String id, String caption, String none, List<String> columns, List<Group> groups) {

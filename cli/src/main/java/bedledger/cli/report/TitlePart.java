@@ -55,13 +55,17 @@ record TitlePart(Asked asked, Seal seal, Instant made) {
                         known == null
                                 ? "the moment it was made: everything written so far counts"
                                 : known + ": nothing written after that day counts"),
-                new Fact("Entries", entries.size() + ", written from " + written(entries.get(0)) + " to "
-                        + written(entries.get(entries.size() - 1))),
+                new Fact(
+                        "Entries",
+                        entries.size() + ", written from " + written(entries.get(0)) + " to "
+                                + written(entries.get(entries.size() - 1))),
                 new Fact("Days are counted in", opened().timeZone()),
                 new Fact("Rule book", rules()),
                 new Fact("Made", madeAt() + ", by " + version())));
         if (practice()) {
-            facts.add(0, new Fact("Kind of book", "PRACTICE: for trying and learning; its days of writing prove nothing"));
+            facts.add(
+                    0,
+                    new Fact("Kind of book", "PRACTICE: for trying and learning; its days of writing prove nothing"));
         }
         return facts;
     }

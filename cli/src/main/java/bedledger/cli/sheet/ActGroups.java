@@ -36,7 +36,6 @@ final class ActGroups {
                         row,
                         new Problem(
                                 "row", "", "it has more cells than the header", "put a cell with commas in quotes"));
-                continue;
             }
             String act = columns.cells(row).get("act");
             groups.computeIfAbsent(act == null ? "row " + row.number() : "act " + act, key -> new ArrayList<>())
@@ -48,25 +47,55 @@ final class ActGroups {
     }
 
     private Optional<SheetAct> act(List<SheetFile.Row> group) {
-        int before = rejects.count();
         SheetFile.Row first = group.get(0);
         String word = columns.cells(first).getOrDefault("did", "");
-        Optional<ActKind> kind = Acts.byWord(word);
-        if (kind.isEmpty()) {
-            String near = Words.nearest(word, Acts.words())
-                    .map(w -> "did you mean '" + w + "'?")
-                    .orElse("see: bedledger did --help");
-            rejects.add(first, new Problem("did", word, "there is no such act", near));
-            return Optional.empty();
-        }
         Map<String, List<String>> said = new HashMap<>();
+        Acts.byWord(word).ifPresentOrElse(kind -> say(kind, group, said), () -> rejects.add(first, noSuchAct(word)));
+        if (group.stream().noneMatch(rejects::has)) {
+            return Optional.of(new SheetAct(group, word, said));
+        }
+        group.stream()
+                .filter(row -> !rejects.has(row))
+                .toList()
+                .forEach(row -> rejects.add(
+                        row,
+                        new Problem(
+                                "act",
+                                columns.cells(row).getOrDefault("act", ""),
+                                "another row of this act is refused, and an act is written whole or not at all",
+                                "mend that row")));
+        return Optional.empty();
+    }
+
+    private static Problem noSuchAct(String word) {
+        if (word.isEmpty()) {
+            return new Problem("did", "", "it is missing", "write what was done: sow, harvest, sell …");
+        }
+        String near = Words.nearest(word, Acts.words())
+                .map(w -> "did you mean '" + w + "'?")
+                .orElse("see: bedledger did --help");
+        return new Problem("did", word, "there is no such act", near);
+    }
+
+    private void say(ActKind kind, List<SheetFile.Row> group, Map<String, List<String>> said) {
         for (SheetFile.Row row : group) {
-            columns.cells(row).forEach((column, cell) -> say(kind.get(), row, column, cell, said));
+            Map<String, String> cells = columns.cells(row);
+            String word = cells.getOrDefault("did", kind.word());
+            if (!word.equals(kind.word())) {
+                rejects.add(
+                        row,
+                        new Problem(
+                                "did",
+                                word,
+                                "the first row of this act says '" + kind.word() + "'",
+                                "give it an act id of its own"));
+            }
+            cells.forEach((column, cell) -> say(kind, row, column, cell, said));
         }
-        if (!said.containsKey("on")) {
-            rejects.add(first, new Problem("date", "", "it is missing", "write the day of the work as 2025-07-14"));
+        if (!said.containsKey("on") && group.stream().noneMatch(rejects::has)) {
+            rejects.add(
+                    group.get(0), new Problem("date", "", "it is missing", "write the day of the work as 2025-07-14"));
         }
-        return rejects.count() > before ? Optional.empty() : Optional.of(new SheetAct(group, word, said));
     }
 
     private void say(ActKind kind, SheetFile.Row row, String column, String cell, Map<String, List<String>> said) {

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -51,8 +52,21 @@ final class Columns {
         }
         if (!names.contains("date") || !names.contains("did")) {
             problems.add("the columns 'date' and 'did' are needed");
+            separator(header).ifPresent(problems::add);
         }
         return new Columns(List.copyOf(names));
+    }
+
+    /** A sheet whose whole header is one cell was most likely written with another separator. */
+    private static Optional<String> separator(List<String> header) {
+        if (header.size() != 1) {
+            return Optional.empty();
+        }
+        String cell = header.get(0);
+        String between = cell.contains(";") ? "';'" : cell.contains("\t") ? "tab" : cell.contains(",") ? "','" : "";
+        return between.isEmpty()
+                ? Optional.empty()
+                : Optional.of("its cells seem to stand apart by " + between + ": add --separator " + between);
     }
 
     int count() {

@@ -14,15 +14,16 @@ import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Entry;
 import bedledger.language.Problem;
+import bedledger.language.Words;
 import bedledger.ledger.store.BookReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -30,12 +31,12 @@ import org.jspecify.annotations.Nullable;
 public final class Import {
     private static final String HELP = """
             Usage: bedledger import FILE.csv [options]
-            Read a sheet, one row per act. The first row names the columns, in any order: date
-            (2025-07-14), did (an act word), then any option of 'did' under the same name, such
-            as beds, crop, quantity, lot, noted_on, done_by, note. Rows that share an 'act' id are
-            one act over several lots or beds. The sheet is judged as a whole, in the order of the
-            work; if any row is refused, nothing is written. A row that is in the book already is
-            left out, so a sheet can be read again.
+            Read a sheet, one row per act. The first row names the columns, in any order:
+            date (2025-07-14), did (an act word), then any option of 'did' under the same
+            name, such as beds, crop, quantity, lot, noted_on, done_by, note. Rows that share
+            an 'act' id are one act over several lots or beds. The sheet is judged as a
+            whole, in the order of the work; if any row is refused, nothing is written. A row
+            that is in the book already is left out, so a sheet can be read again.
 
               --dry-run             say what would happen, write nothing
               --rejects FILE        write the refused rows, with the reason, to FILE
@@ -43,6 +44,9 @@ public final class Import {
               --separator ;         what stands between the cells (a comma if left out)
               --decimal-comma       numbers have a decimal comma: 12,5kg
             """;
+    private static final int SHOWN = 20;
+    private static final List<String> OPTIONS =
+            List.of("--dry-run", "--rejects", "--leave-rejected", "--separator", "--decimal-comma");
     private final Surroundings around;
 
     public Import(Surroundings around) {
@@ -51,18 +55,17 @@ public final class Import {
 
     public int run(List<String> typed) {
         List<String> arguments = new ArrayList<>(typed);
-        if (arguments.isEmpty() || arguments.contains("--help")) {
+        if (WriteOptions.asksForHelp(arguments)) {
             around.out().println(HELP + "\n" + WriteOptions.HELP);
             return Exit.OK;
         }
         WriteOptions write = WriteOptions.takenFrom(arguments);
         SheetOptions options = SheetOptions.takenFrom(arguments);
-        SheetFile sheet = SheetFile.read(around.folder().resolve(options.file()), options.separator());
+        SheetFile sheet = SheetFile.read(around.folder().resolve(options.file()), options.file(), options.separator());
         List<String> problems = new ArrayList<>();
         Columns columns = Columns.of(sheet.header(), HeadOptions.ALL.keySet(), problems);
         if (!problems.isEmpty()) {
-            throw SheetFile.refused(
-                    options.file(), "\n  " + String.join("\n  ", problems) + "\n ", "Mend the first row");
+            throw SheetFile.refused(options.file(), problems, "Mend the first row");
         }
         Rejects rejects = new Rejects();
         List<SheetAct> acts =
@@ -74,6 +77,10 @@ public final class Import {
 
     /** What the sheet asks of one act: the act, the draft read from it. */
     private record Read(SheetAct act, Draft draft) {}
+
+    private static String count(int many, String of) {
+        return many + " " + of + (many == 1 ? "" : "s");
+    }
 
     private final class Reading {
         private final Writing writing;
@@ -95,11 +102,12 @@ public final class Import {
                     BookReader.of(BookPlace.find(around, write.book())).entries();
             AlreadyThere there = new AlreadyThere(before);
             List<Read> all = drafts(acts);
-            List<Read> fresh = all.stream()
-                    .filter(read -> !there.has(read.draft(), read.act().said().containsKey("lot")))
-                    .toList();
-            List<Read> good = judged(fresh);
-            int known = all.size() - fresh.size();
+            Map<Boolean, List<Read>> parted = all.stream()
+                    .collect(Collectors.partitioningBy(
+                            read -> there.has(read.draft(), read.act().said().keySet())));
+            List<Read> good = judged(parted.getOrDefault(false, List.of()));
+            int known = all.size() - parted.getOrDefault(false, List.of()).size();
+            tellKnown(parted.getOrDefault(true, List.of()));
             if (rejects.count() > 0) {
                 tellRejected(good.size(), known);
                 if (!options.leaveRejected()) {
@@ -107,7 +115,7 @@ public final class Import {
                 }
             }
             tellAndWrite(good, known);
-            return rejects.count() > 0 ? Exit.REFUSED : Exit.OK;
+            return Exit.OK;
         }
 
         /** Reads the acts in the order of the work, so that a name brought in on one day is known on the next. */
@@ -115,7 +123,7 @@ public final class Import {
             Progress progress = new Progress(around, "Read", acts.size());
             Map<Integer, Read> byRow = new TreeMap<>();
             List<SheetAct> inOrder = new ArrayList<>(acts);
-            inOrder.sort(Comparator.comparing(SheetAct::day));
+            inOrder.sort(SheetAct.BY_WORK);
             int done = 0;
             for (SheetAct act : inOrder) {
                 ActKind kind = Acts.byWord(act.word()).orElseThrow();
@@ -126,10 +134,19 @@ public final class Import {
                             writing.known().learn(read);
                             byRow.put(act.firstRow(), new Read(act, read));
                         },
-                        () -> rejects.add(act, reader.problems()));
+                        () -> rejects.add(act, inSheet(reader.problems())));
                 progress.accept(++done);
             }
             return List.copyOf(byRow.values());
+        }
+
+        /** What is missing is missing in a column here, not in what was typed. */
+        private static List<Problem> inSheet(List<Problem> problems) {
+            return problems.stream()
+                    .map(problem -> problem.entered().isEmpty() && problem.why().startsWith("it is missing")
+                            ? new Problem(problem.what(), "", problem.why(), "fill the column '" + problem.what() + "'")
+                            : problem)
+                    .toList();
         }
 
         /** Judges until what is left stands without what was refused. */
@@ -155,20 +172,35 @@ public final class Import {
         private void tellRejected(int good, int known) {
             around.err()
                     .println((options.leaveRejected() ? "Some rows were refused" : "Nothing was written") + ": "
-                            + rejects.count() + " rows refused, " + good + " acts good, " + known
+                            + count(rejects.count(), "row") + " refused, " + count(good, "act") + " good, " + known
                             + " in the book already.");
             rejects.print(around.err());
             if (options.rejects() != null) {
                 Path file = around.folder().resolve(options.rejects());
                 rejects.write(file, sheet.header(), options.separator());
-                around.err().println("The refused rows are in " + file + "; mend them there, then import that file.");
+                around.err()
+                        .println("The refused rows are in " + options.rejects()
+                                + "; mend them there, then import that file.");
+            }
+        }
+
+        private void tellKnown(List<Read> known) {
+            List<String> rows = known.stream()
+                    .map(read -> Integer.toString(read.act().firstRow()))
+                    .toList();
+            if (!rows.isEmpty() && rows.size() <= SHOWN) {
+                around.err()
+                        .println(
+                                "In the book already: row " + String.join(", ", rows)
+                                        + ". If one is another act just like it, tell them apart with a note or a time of day.");
             }
         }
 
         private void tellAndWrite(List<Read> good, int known) {
             String alreadyKnown = known == 0 ? "" : "; " + known + " are in the book already";
             if (options.dryRun()) {
-                around.out().println("Would write " + good.size() + " acts" + alreadyKnown + ". Nothing was written.");
+                around.out()
+                        .println("Would write " + count(good.size(), "act") + alreadyKnown + ". Nothing was written.");
                 return;
             }
             if (good.isEmpty()) {
@@ -180,11 +212,26 @@ public final class Import {
                     .write(good.stream().map(Read::draft).toList(), writing.writer(), writing.practiceTime(), progress);
             List<Entry> entries = written.entries();
             around.out()
-                    .println("Wrote " + entries.size() + " acts, #"
+                    .println("Wrote " + count(entries.size(), "act") + ", #"
                             + entries.get(0).number() + " to #"
                             + entries.get(entries.size() - 1).number() + alreadyKnown + ".");
             written.says().stream().limit(20).forEach(says -> around.out().println("    " + says));
             writing.seal();
+        }
+    }
+
+    private static void requireOneSheet(List<String> arguments) {
+        for (String word : arguments) {
+            if (word.startsWith("--")) {
+                String near = Words.nearest(word, OPTIONS)
+                        .map(option -> " Did you mean " + option + "?")
+                        .orElse("");
+                throw new Failure(
+                        Exit.USAGE, "import does not take '" + word + "'." + near + " See: bedledger import --help");
+            }
+        }
+        if (arguments.size() != 1) {
+            throw new Failure(Exit.USAGE, "Give one sheet. See: bedledger import --help");
         }
     }
 
@@ -202,14 +249,15 @@ public final class Import {
             boolean comma = arguments.remove("--decimal-comma");
             String separator = WriteOptions.take(arguments, "--separator");
             String rejects = WriteOptions.take(arguments, "--rejects");
-            if (arguments.size() != 1 || arguments.get(0).startsWith("--")) {
-                throw new Failure(Exit.USAGE, "Give one sheet, and only options that import has.\n" + HELP);
-            }
+            requireOneSheet(arguments);
             if (separator != null && separator.length() != 1 && !separator.equals("tab")) {
                 throw new Failure(Exit.USAGE, "--separator takes one character, or the word tab.");
             }
             if (leave && rejects == null) {
                 throw new Failure(Exit.USAGE, "--leave-rejected needs --rejects FILE, so that no row is lost.");
+            }
+            if (rejects != null && rejects.equals(arguments.get(0))) {
+                throw new Failure(Exit.USAGE, "--rejects would write over the sheet itself. Give it another name.");
             }
             char between = separator == null ? ',' : separator.equals("tab") ? '\t' : separator.charAt(0);
             return new SheetOptions(

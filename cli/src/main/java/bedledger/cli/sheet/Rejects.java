@@ -6,6 +6,7 @@ import bedledger.language.Problem;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,10 +16,15 @@ import java.util.TreeMap;
 /** The rows that cannot be written, each with every reason. */
 final class Rejects {
     private static final int SHOWN = 20;
+    private static final String COLUMN = "reject_reason";
 
     private record Rejected(SheetFile.Row row, List<Problem> problems) {}
 
     private final Map<Integer, Rejected> byRow = new TreeMap<>();
+
+    boolean has(SheetFile.Row row) {
+        return byRow.containsKey(row.number());
+    }
 
     void add(SheetFile.Row row, Problem problem) {
         byRow.computeIfAbsent(row.number(), number -> new Rejected(row, new ArrayList<>()))
@@ -48,11 +54,12 @@ final class Rejects {
 
     /** Writes the rejected rows as they were, with the reason and the line, to be mended and read again. */
     void write(Path file, List<String> header, char separator) {
+        requireFree(file);
         try (CsvWriter csv = CsvWriter.builder().fieldSeparator(separator).build(file)) {
             List<String> columns = new ArrayList<>(header);
-            boolean again = columns.contains("reject_reason");
+            boolean again = columns.contains(COLUMN);
             if (!again) {
-                columns.add("reject_reason");
+                columns.add(COLUMN);
                 columns.add("line_no");
             }
             csv.writeRecord(columns);
@@ -66,13 +73,30 @@ final class Rejects {
         }
     }
 
+    /** An earlier file of rejected rows may be written over, nothing else. */
+    private static void requireFree(Path file) {
+        try {
+            if (Files.exists(file) && !Files.readString(file).contains(COLUMN)) {
+                throw new Failure(
+                        Exit.CANNOT_CREATE,
+                        "'" + file + "' is there already and holds no rejected rows; nothing was written."
+                                + " Give --rejects a name that is not taken.");
+            }
+        } catch (IOException unreadable) {
+            throw new Failure(
+                    Exit.CANNOT_CREATE,
+                    "'" + file + "' is there already and cannot be read; nothing was written."
+                            + " Give --rejects a name that is not taken.");
+        }
+    }
+
     private static List<String> cells(Rejected rejected, List<String> columns) {
         List<String> cells = new ArrayList<>(rejected.row().cells());
         while (cells.size() < columns.size()) {
             cells.add("");
         }
         cells.set(
-                columns.indexOf("reject_reason"),
+                columns.indexOf(COLUMN),
                 String.join(
                         " | ",
                         rejected.problems().stream()

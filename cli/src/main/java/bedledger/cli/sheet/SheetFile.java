@@ -29,33 +29,54 @@ record SheetFile(List<String> header, List<Row> rows) {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-    static SheetFile read(Path file, char separator) {
-        String text = text(file);
+    /** A row put after the last: where a quote is left open it is swallowed, and that is how it shows. */
+    private static final String END = "\u0003";
+
+    /** Reads a sheet; {@code shown} is the file as it was typed. */
+    static SheetFile read(Path file, Path shown, char separator) {
+        String text = text(file, shown);
         List<String> header = new ArrayList<>();
         List<Row> rows = new ArrayList<>();
         try (CsvReader<CsvRecord> csv = CsvReader.builder()
                 .fieldSeparator(separator)
                 .skipEmptyLines(false)
-                .ofCsvRecord(text)) {
+                .allowMissingFields(true)
+                .allowExtraFields(true)
+                .allowExtraCharsAfterClosingQuote(false)
+                .ofCsvRecord(text + "\n" + END)) {
             int number = 0;
             for (CsvRecord record : csv) {
                 number++;
+                requireClosed(record, shown);
                 if (number == 1) {
                     header.addAll(record.getFields());
-                } else if (record.getFields().stream().anyMatch(cell -> !cell.isBlank())) {
+                } else if (record.getFields().stream().anyMatch(cell -> !cell.isBlank() && !cell.equals(END))) {
                     rows.add(new Row(number, record.getStartingLineNumber(), record.getFields()));
                 }
             }
         } catch (CsvParseException malformed) {
             throw refused(
-                    file, "it is not well-formed CSV: " + reason(malformed), "look for a quote that is not closed");
+                    shown,
+                    "it is not well-formed CSV: " + reason(malformed),
+                    "Look there for a quote mark inside a cell: write it twice, and the whole cell in quotes");
         } catch (IOException failed) {
-            throw Bedledger.unreadable(file, failed);
+            throw Bedledger.unreadable(shown, failed);
         }
-        if (header.isEmpty() || rows.isEmpty()) {
-            throw refused(file, "it holds no rows", "the first row names the columns: date,did,beds,…");
+        if (rows.isEmpty()) {
+            throw refused(shown, "it holds no rows", "The first row names the columns: date,did,beds,…");
         }
         return new SheetFile(List.copyOf(header), List.copyOf(rows));
+    }
+
+    private static void requireClosed(CsvRecord record, Path shown) {
+        List<String> cells = record.getFields();
+        String last = cells.get(cells.size() - 1);
+        if (last.endsWith(END) && !cells.equals(List.of(END))) {
+            throw refused(
+                    shown,
+                    "a quote that opens in the row of line " + record.getStartingLineNumber() + " is not closed",
+                    "Close it, or leave it out");
+        }
     }
 
     private static String reason(CsvParseException malformed) {
@@ -64,14 +85,14 @@ record SheetFile(List<String> header, List<Row> rows) {
                 cause == null ? malformed.getMessage() : malformed.getMessage() + " " + cause.getMessage());
     }
 
-    private static String text(Path file) {
+    private static String text(Path file, Path shown) {
         byte[] bytes;
         try {
             bytes = Files.readAllBytes(file);
         } catch (NoSuchFileException missing) {
-            throw new Failure(Exit.NO_INPUT, "There is no file '" + file + "'. Check the path.");
+            throw new Failure(Exit.NO_INPUT, "There is no file '" + shown + "'. Check the path.");
         } catch (IOException failed) {
-            throw Bedledger.unreadable(file, failed);
+            throw Bedledger.unreadable(shown, failed);
         }
         try {
             String text = StandardCharsets.UTF_8
@@ -82,9 +103,9 @@ record SheetFile(List<String> header, List<Row> rows) {
             return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
         } catch (CharacterCodingException notUtf8) {
             throw refused(
-                    file,
+                    shown,
                     "it is not written in UTF-8 (line " + line(bytes) + ")",
-                    "save it from the spreadsheet as 'CSV UTF-8', then import it again");
+                    "Save it from the spreadsheet as 'CSV UTF-8', then import it again");
         }
     }
 
@@ -100,6 +121,14 @@ record SheetFile(List<String> header, List<Row> rows) {
             line += bytes[at] == '\n' ? 1 : 0;
         }
         return line;
+    }
+
+    /** The whole sheet is refused, for several reasons. */
+    static Failure refused(Path file, List<String> why, String wayOut) {
+        return new Failure(
+                Exit.REFUSED,
+                "The sheet '" + file + "' was refused; nothing was written.\n  " + String.join("\n  ", why) + "\n"
+                        + wayOut + ".");
     }
 
     static Failure refused(Path file, String why, String wayOut) {

@@ -11,9 +11,12 @@ import bedledger.language.BookKeeping;
 import bedledger.language.PersonId;
 import bedledger.language.Refused;
 import bedledger.ledger.note.KeyFile;
+import bedledger.ledger.note.NoteRejected;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.store.BookUnusable;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
@@ -81,15 +84,7 @@ public final class New implements java.util.concurrent.Callable<Integer> {
         BookFolder place = new BookFolder(around.folder().resolve(folder).normalize());
         SigningKey key = SigningKey.generate(keyName());
         Path keyFile = BookPlace.keyFile(around, key.verifier());
-        try (Book book =
-                Book.create(place, key, opened, writer(), around.clock(), new ActIds(around.random()), moment())) {
-            Files.createDirectories(keyFile.toAbsolutePath().getParent());
-            KeyFile.save(key, keyFile);
-            book.seal(key);
-        } catch (IOException failed) {
-            throw new Failure(
-                    Exit.CANNOT_CREATE, "The key could not be kept in '" + keyFile + "': " + failed.getMessage());
-        }
+        make(place, key, keyFile, opened);
         around.out()
                 .println("Started " + (practice ? "a PRACTICE book" : "the book") + " of " + farm + " in "
                         + place.root());
@@ -98,6 +93,41 @@ public final class New implements java.util.concurrent.Callable<Integer> {
                 .println("Keep a copy of the key in a safe place, apart from the book: who has it can sign for you.");
         around.out().println("Next: bedledger did register-field NAME --gross 0.05ha --book " + place.root());
         return Exit.OK;
+    }
+
+    /** The key comes first: a book whose key was lost at its making could never be sealed. */
+    private void make(BookFolder place, SigningKey key, Path keyFile, BookKeeping.BookOpened opened) {
+        keep(key, keyFile);
+        try (Book book =
+                Book.create(place, key, opened, writer(), around.clock(), new ActIds(around.random()), moment())) {
+            book.seal(key);
+        } catch (BookUnusable failed) {
+            forget(keyFile);
+            throw new Failure(Exit.CANNOT_CREATE, String.valueOf(failed.getMessage()));
+        } catch (RuntimeException failed) {
+            forget(keyFile);
+            throw failed;
+        }
+    }
+
+    private static void keep(SigningKey key, Path keyFile) {
+        try {
+            Files.createDirectories(keyFile.toAbsolutePath().getParent());
+            KeyFile.save(key, keyFile);
+        } catch (IOException | UncheckedIOException | NoteRejected failed) {
+            throw new Failure(
+                    Exit.CANNOT_CREATE,
+                    "The book was not started: its key could not be kept in '" + keyFile + "': " + failed.getMessage()
+                            + ". Check that the folder is there and yours to write in, or set XDG_CONFIG_HOME.");
+        }
+    }
+
+    private static void forget(Path keyFile) {
+        try {
+            Files.deleteIfExists(keyFile);
+        } catch (IOException left) {
+            // A key without a book does no harm.
+        }
     }
 
     private String checkedFarm() {

@@ -4,11 +4,14 @@ import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.language.ActKind;
 import bedledger.language.Ask;
+import bedledger.language.BadValue;
+import bedledger.language.FactReader;
 import bedledger.language.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import picocli.CommandLine;
@@ -28,8 +31,9 @@ final class ActParser {
         spec.usageMessage().description(kind.help());
         spec.usageMessage().footer(footer());
         spec.usageMessage().width(80);
+        spec.usageMessage().customSynopsis(synopsis());
         spec.usageMessage().sortOptions(false);
-        kind.asks().stream().filter(ask -> !ask.bare()).forEach(ask -> spec.addOption(option(ask)));
+        kind.asks().forEach(ask -> spec.addOption(option(ask)));
         HeadOptions.ALL.forEach((name, help) -> {
             if (kind.asks().stream().noneMatch(ask -> ask.option().equals(name))) {
                 spec.addOption(text(name, help).build());
@@ -40,7 +44,7 @@ final class ActParser {
                     .hidden(true)
                     .build());
         }
-        spec.addOption(OptionSpec.builder("--help")
+        spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("this page")
                 .build());
@@ -61,6 +65,16 @@ final class ActParser {
             lines.add("Caution: " + kind.caution().words());
         }
         return lines.toArray(String[]::new);
+    }
+
+    private String synopsis() {
+        String bare = String.join(
+                " ",
+                kind.asks().stream()
+                        .filter(Ask::bare)
+                        .map(ask -> ask.option().toUpperCase(java.util.Locale.ROOT) + (ask.list() ? " …" : ""))
+                        .toList());
+        return "bedledger did " + kind.word() + (bare.isEmpty() ? "" : " " + bare) + " [options]";
     }
 
     private String bareLabel() {
@@ -84,7 +98,8 @@ final class ActParser {
         if (isFlag(ask)) {
             option.paramLabel("yes|no");
         }
-        return option.build();
+        // What is written bare may be named too, as in a correction: --beds N3.
+        return option.hidden(ask.bare()).build();
     }
 
     private static OptionSpec.Builder text(String name, String help) {
@@ -96,22 +111,46 @@ final class ActParser {
                 .description(help.replace("%", "%%"));
     }
 
-    /** An option that asks yes or no and stands alone means yes; only a following yes or no belongs to it. */
+    /** Writes each option with its value as one word, as people mean them. */
     private List<String> answered(List<String> words) {
         List<String> answered = new ArrayList<>();
         for (int at = 0; at < words.size(); at++) {
             String word = words.get(at);
-            boolean asks = word.startsWith("--") && flag(word.substring(2));
-            boolean said = asks
-                    && at + 1 < words.size()
-                    && YES_OR_NO.contains(words.get(at + 1).toLowerCase(java.util.Locale.ROOT));
-            answered.add(asks ? word + "=" + (said ? words.get(++at) : "yes") : word);
+            Optional<Ask> asked = kind.asks().stream()
+                    .filter(ask -> word.equals("--" + ask.option()))
+                    .findFirst();
+            String next = at + 1 < words.size() ? words.get(at + 1) : "";
+            String unit = at + 2 < words.size() ? words.get(at + 2) : "";
+            if (asked.isPresent() && isFlag(asked.get())) {
+                // Alone it means yes; only a following yes or no belongs to it.
+                boolean said = YES_OR_NO.contains(next.toLowerCase(java.util.Locale.ROOT));
+                answered.add(word + "=" + (said ? next : "yes"));
+                at += said ? 1 : 0;
+            } else if (asked.isPresent() && isParted(asked.get(), next, unit)) {
+                answered.add(word + "=" + next + unit);
+                at += 2;
+            } else {
+                answered.add(word);
+            }
         }
         return answered;
     }
 
-    private boolean flag(String option) {
-        return kind.asks().stream().anyMatch(ask -> ask.option().equals(option) && isFlag(ask));
+    /** Whether a number and its unit were typed apart, as in {@code --quantity 38.5 kg}. */
+    private static boolean isParted(Ask ask, String number, String unit) {
+        return number.matches("[0-9.]+")
+                && !unit.isEmpty()
+                && !ask.list()
+                && !reads(ask, number)
+                && reads(ask, number + unit);
+    }
+
+    private static boolean reads(Ask ask, String text) {
+        try {
+            return FactReader.parse(ask.type(), text) != null;
+        } catch (BadValue bad) {
+            return false;
+        }
     }
 
     private static boolean isFlag(Ask ask) {
@@ -119,6 +158,7 @@ final class ActParser {
     }
 
     String help() {
+        line.getCommandSpec().parser().separator(" ");
         return line.getUsageMessage(CommandLine.Help.Ansi.OFF);
     }
 
@@ -148,7 +188,10 @@ final class ActParser {
     /** Bare words go to the fields in order: one each, and what is left to the list. */
     private void distribute(List<String> bare, Map<String, List<String>> said) {
         List<String> rest = new ArrayList<>(bare);
-        for (Ask ask : kind.asks().stream().filter(Ask::bare).toList()) {
+        List<Ask> open = kind.asks().stream()
+                .filter(ask -> ask.bare() && !said.containsKey(ask.option()))
+                .toList();
+        for (Ask ask : open) {
             int take = ask.list() ? rest.size() : Math.min(1, rest.size());
             if (take > 0) {
                 said.put(ask.option(), List.copyOf(rest.subList(0, take)));

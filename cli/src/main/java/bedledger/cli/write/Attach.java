@@ -37,7 +37,7 @@ public final class Attach {
 
     public int run(List<String> typed) {
         List<String> arguments = new ArrayList<>(typed);
-        if (arguments.isEmpty() || arguments.contains("--help")) {
+        if (WriteOptions.asksForHelp(arguments)) {
             around.out().println(HELP + "\n" + WriteOptions.HELP);
             return Exit.OK;
         }

@@ -6,7 +6,9 @@ import bedledger.cli.Surroundings;
 import bedledger.domain.Draft;
 import bedledger.domain.Written;
 import bedledger.language.ActKind;
+import bedledger.language.Acts;
 import bedledger.language.Ask;
+import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
 import bedledger.language.Head;
 import bedledger.language.Problem;
@@ -21,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** {@code bedledger correct NUMBER --why …}: replaces an entry in force by a whole new fact; what is not given again stays as it was. */
 public final class Correct {
     static final String HELP = """
-            Usage: bedledger correct NUMBER --why REASON [what is different]
+            Usage: bedledger correct NUMBER [ACT] --why REASON [what is different]
             Replace an entry by the whole new fact. What you do not give again stays as it was;
             the first entry stays in the book and is shown as replaced, with your reason.
             Give what is different as you would give it to 'did'; --drop OPTION leaves one out.
@@ -36,7 +38,7 @@ public final class Correct {
 
     public int run(List<String> typed) {
         List<String> arguments = new ArrayList<>(typed);
-        if (arguments.isEmpty() || arguments.contains("--help")) {
+        if (WriteOptions.asksForHelp(arguments)) {
             around.out().println(HELP + "\n" + WriteOptions.HELP);
             return Exit.OK;
         }
@@ -71,8 +73,7 @@ public final class Correct {
     static String why(List<String> arguments) {
         String why = WriteOptions.take(arguments, "--why");
         if (why == null || why.isBlank()) {
-            throw new Refused(
-                    List.of(new Problem("why", "", "the reason is missing", "add --why \"figures swapped\"")));
+            throw refused("why", "", "the reason is missing", "add --why \"figures swapped\"");
         }
         return why.strip();
     }
@@ -88,12 +89,7 @@ public final class Correct {
     }
 
     private static Draft draft(Writing writing, Entry wrong, List<String> arguments, List<String> drop) {
-        ActKind kind = wrong.kind();
-        if (kind.word().isEmpty()) {
-            throw new Failure(
-                    Exit.REFUSED,
-                    "Entry #" + wrong.number() + " is not of a kind that is corrected. Strike it instead.");
-        }
+        ActKind kind = kind(wrong, arguments);
         Map<String, List<String>> said = new HashMap<>(asSaid(wrong));
         Map<String, List<String>> given = new ActParser(kind).parse(arguments);
         unseat(given, said, "quantity", "per-bed");
@@ -104,6 +100,35 @@ public final class Correct {
         }
         drop.forEach(said::remove);
         return writing.draft(kind, said);
+    }
+
+    /** The kind of the entry; its word may be said again, another kind's is refused. */
+    private static ActKind kind(Entry wrong, List<String> arguments) {
+        ActKind kind = wrong.kind();
+        if (kind.word().isEmpty()) {
+            boolean opens = wrong.fact() instanceof BookKeeping.BookOpened;
+            throw refused(
+                    "entry",
+                    "#" + wrong.number(),
+                    opens ? "the entry that opens the book stands for ever" : "an entry of its kind is not corrected",
+                    opens ? "start another book: bedledger new" : "strike it, and write it again");
+        }
+        if (!arguments.isEmpty() && Acts.byWord(arguments.get(0)).isPresent()) {
+            String word = arguments.remove(0);
+            if (!word.equals(kind.word())) {
+                throw refused(
+                        "correct",
+                        word,
+                        "entry #" + wrong.number() + " is of another kind: " + kind.word(),
+                        "strike it: bedledger strike " + wrong.number() + " --why REASON; then write: bedledger did "
+                                + word + " …");
+            }
+        }
+        return kind;
+    }
+
+    private static Refused refused(String what, String entered, String why, String wayOut) {
+        return new Refused(List.of(new Problem(what, entered, why, wayOut)));
     }
 
     /** Where two fields say the same thing in two ways, the one given anew takes the place of the other. */

@@ -21,15 +21,8 @@ public final class Did {
 
     public int run(List<String> typed) {
         List<String> arguments = new ArrayList<>(typed);
-        if (arguments.isEmpty() || arguments.get(0).equals("--help")) {
-            DidHelp.print(around.out());
-            return Exit.OK;
-        }
-        if (arguments.contains("--help")) {
-            around.out()
-                    .print(arguments.get(0).equals("flip") ? Flip.HELP : new ActParser(kind(arguments.get(0))).help());
-            around.out().println();
-            around.out().print(WriteOptions.HELP);
+        if (WriteOptions.asksForHelp(arguments)) {
+            help(arguments);
             return Exit.OK;
         }
         WriteOptions options = WriteOptions.takenFrom(arguments);
@@ -43,6 +36,17 @@ public final class Did {
             writing.seal();
         }
         return Exit.OK;
+    }
+
+    private void help(List<String> arguments) {
+        String word = arguments.isEmpty() ? "" : arguments.get(0);
+        if (word.isEmpty() || word.startsWith("-")) {
+            DidHelp.print(around.out());
+            return;
+        }
+        around.out().print(word.equals("flip") ? Flip.HELP : new ActParser(kind(word)).help());
+        around.out().println();
+        around.out().print(WriteOptions.HELP);
     }
 
     /** What was typed after {@code did}, parsed before any book is opened. */
@@ -61,12 +65,18 @@ public final class Did {
         }
     }
 
+    private static List<String> words() {
+        List<String> words = new ArrayList<>(Acts.words());
+        words.add("flip");
+        return words;
+    }
+
     static ActKind kind(String word) {
         return Acts.byWord(word)
                 .orElseThrow(() -> new Failure(
                         Exit.USAGE,
                         "There is no act '" + word + "'."
-                                + Words.nearest(word, Acts.words())
+                                + Words.nearest(word, words())
                                         .map(near -> " Did you mean 'did " + near + "'?")
                                         .orElse("")
                                 + " All acts: bedledger did --help"));

@@ -1,5 +1,6 @@
 package bedledger.cli.write;
 
+import bedledger.cli.read.TextTable;
 import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Fact;
@@ -9,6 +10,9 @@ import java.util.List;
 
 /** Lists the acts, topic by topic. */
 final class DidHelp {
+    private static final int WIDTH = 80;
+    private static final String INDENT = " ".repeat(21);
+
     static void print(PrintStream out) {
         out.println("""
                 Usage: bedledger did ACT …          one act, one line
@@ -25,10 +29,16 @@ final class DidHelp {
                     .filter(kind -> !kind.word().isEmpty())
                     .toList();
             out.println(bedledger.language.Words.kebab(topic.getSimpleName()).replace('-', ' '));
-            kinds.forEach(kind -> out.printf("  %-17s %s%n", kind.word(), kind.help()));
+            kinds.forEach(kind -> print(out, kind));
         }
         out.println();
         out.print(WriteOptions.HELP);
+    }
+
+    private static void print(PrintStream out, ActKind kind) {
+        List<String> lines = TextTable.wrapped(kind.help(), WIDTH - INDENT.length());
+        out.println("  " + kind.word() + INDENT.substring(2 + kind.word().length()) + lines.get(0));
+        lines.stream().skip(1).forEach(line -> out.println(INDENT + line));
     }
 
     private DidHelp() {}

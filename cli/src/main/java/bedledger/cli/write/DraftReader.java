@@ -1,5 +1,6 @@
 package bedledger.cli.write;
 
+import bedledger.cli.read.DayWords;
 import bedledger.domain.Draft;
 import bedledger.language.ActKind;
 import bedledger.language.Area;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +45,7 @@ public final class DraftReader {
     private final PersonId writer;
     private final String temperatureUnit;
     private final List<Problem> problems = new ArrayList<>();
+    private @Nullable Draft readable;
 
     DraftReader(Known known, DayWords days, PersonId writer, String units) {
         this.known = known;
@@ -56,10 +59,18 @@ public final class DraftReader {
         return List.copyOf(problems);
     }
 
+    /** The fact of the last draft that was refused, where only its head is at fault and its day is none of the faults. */
+    Optional<Draft> readable() {
+        return Optional.ofNullable(readable);
+    }
+
     /** Reads one act; the texts are by option, each already one value or, for a list, any number of words. */
     public Optional<Draft> read(ActKind kind, Map<String, List<String>> said) {
         problems.clear();
+        readable = null;
         Head head = head(kind, said);
+        boolean dayStands =
+                problems.stream().noneMatch(problem -> Set.of("on", "from").contains(problem.what()));
         Map<String, List<String>> texts = new LinkedHashMap<>();
         for (Ask ask : kind.asks()) {
             List<String> given = said.getOrDefault(ask.option(), List.of());
@@ -72,7 +83,9 @@ public final class DraftReader {
         Optional<Fact> fact = reader.read(texts);
         reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
         fact.flatMap(known::unusable).ifPresent(problems::add);
-        return problems.isEmpty() ? fact.map(read -> new Draft(head, read)) : Optional.empty();
+        Optional<Draft> draft = fact.map(read -> new Draft(head, read));
+        readable = dayStands ? draft.orElse(null) : null;
+        return problems.isEmpty() ? draft : Optional.empty();
     }
 
     private boolean alreadyTold(Problem problem) {
@@ -80,9 +93,11 @@ public final class DraftReader {
     }
 
     private void nameLot(ActKind kind, Map<String, List<String>> texts, LocalDate day) {
-        List<String> crop = texts.getOrDefault("crop", List.of());
-        if (kind.type() == Harvesting.Harvested.class && !texts.containsKey("lot") && crop.size() == 1) {
-            texts.put("lot", List.of(places.newLot(crop.get(0), day).toString()));
+        if (kind.type() == Harvesting.Harvested.class && !texts.containsKey("lot")) {
+            // Of an unknown crop, which is a problem told already, the lot's name is no second one.
+            List<String> crop = texts.getOrDefault("crop", List.of());
+            String named = crop.isEmpty() ? "lot" : crop.get(0);
+            texts.put("lot", List.of(places.newLot(named, day).toString()));
         }
     }
 
@@ -163,13 +178,13 @@ public final class DraftReader {
 
     private Head head(ActKind kind, Map<String, List<String>> said) {
         LocalDate doneOn =
-                Objects.requireNonNull(one(said, HeadOptions.dayOption(kind, said), days::day, days.today()));
+                Objects.requireNonNull(one(said, HeadOptions.dayOption(kind, said), this::past, days.today()));
         Integer place = whole(said, "place-in-day", 1, 999);
         return new Head(
                 doneOn,
                 one(said, "at", DayWords::time, null),
                 place == null ? 0 : place,
-                one(said, "noted-on", days::day, null),
+                one(said, "noted-on", this::past, null),
                 one(said, "done-by", PersonId::new, writer),
                 one(said, "area", Area::parse, null),
                 whole(said, "people", 1, 200),
@@ -178,6 +193,15 @@ public final class DraftReader {
                 text(said, "note"),
                 documents(said),
                 null);
+    }
+
+    private LocalDate past(String text) {
+        LocalDate day = days.day(text);
+        if (day.isAfter(days.today())) {
+            throw new BadValue(
+                    text, "that day is to come; today is " + days.today(), "write it on the day, or check the year");
+        }
+        return day;
     }
 
     private List<DocumentId> documents(Map<String, List<String>> said) {

@@ -4,10 +4,15 @@ import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.domain.Draft;
 import bedledger.language.ActKind;
+import bedledger.language.Problem;
+import bedledger.language.Refused;
+import bedledger.language.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** {@code did flip}: the acts of a flip in one command, each its own entry, all or none. */
@@ -24,8 +29,10 @@ final class Flip {
 
             Example: bedledger did flip N3..N6 --drip --flail --tarp "silage film"
             """;
-    private static final List<String> SHARED =
-            List.of("--on", "--noted-on", "--done-by", "--people", "--minutes", "--equipment", "--note");
+    private static final List<String> SHARED = List.of(
+            "--on", "--at", "--noted-on", "--done-by", "--area", "--people", "--minutes", "--equipment", "--note");
+    private static final List<String> OWN =
+            List.of("--drip", "--flail", "--passes", "--half-bed", "--harrow", "--tarp");
 
     static Did.Spoken of(List<String> words) {
         List<String> rest = new ArrayList<>(words);
@@ -36,9 +43,8 @@ final class Flip {
         String tarp = WriteOptions.take(rest, "--tarp");
         String passes = WriteOptions.take(rest, "--passes");
         Map<String, List<String>> shared = shared(rest);
-        if (rest.isEmpty()
-                || rest.stream().anyMatch(word -> word.startsWith("--"))
-                || !(drip || flail || harrow || tarp != null)) {
+        refuseUnknown(rest);
+        if (rest.isEmpty() || !(drip || flail || harrow || tarp != null)) {
             throw new Failure(Exit.USAGE, "A flip needs beds and at least one step.\n" + HELP);
         }
         shared.put("beds", List.copyOf(rest));
@@ -48,6 +54,21 @@ final class Flip {
         add(steps, harrow, "harrow", Map.of());
         add(steps, tarp != null, "tarp", tarp == null ? Map.of() : Map.of("material", List.of(tarp)));
         return writing -> drafts(writing, steps, shared);
+    }
+
+    private static void refuseUnknown(List<String> rest) {
+        for (String word : rest) {
+            if (word.startsWith("--")) {
+                List<String> known = new ArrayList<>(OWN);
+                known.addAll(SHARED);
+                String near = Words.nearest(word, known)
+                        .map(option -> " Did you mean " + option + "?")
+                        .orElse("");
+                throw new Failure(
+                        Exit.USAGE,
+                        "did flip does not take '" + word + "'." + near + " See: bedledger did flip --help");
+            }
+        }
     }
 
     private record Step(ActKind kind, Map<String, List<String>> options) {}
@@ -81,13 +102,19 @@ final class Flip {
     }
 
     private static List<Draft> drafts(Writing writing, List<Step> steps, Map<String, List<String>> shared) {
-        return steps.stream()
-                .map(step -> {
-                    Map<String, List<String>> said = new HashMap<>(shared);
-                    said.putAll(step.options());
-                    return writing.draft(step.kind(), said);
-                })
-                .toList();
+        List<Draft> drafts = new ArrayList<>();
+        Set<Problem> problems = new LinkedHashSet<>();
+        for (Step step : steps) {
+            Map<String, List<String>> said = new HashMap<>(shared);
+            said.putAll(step.options());
+            DraftReader reader = writing.reader();
+            reader.read(step.kind(), said).ifPresent(drafts::add);
+            problems.addAll(reader.problems());
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(List.copyOf(problems));
+        }
+        return drafts;
     }
 
     private Flip() {}

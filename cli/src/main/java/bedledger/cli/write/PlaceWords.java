@@ -38,10 +38,26 @@ final class PlaceWords {
         }
         Optional<String> field = known.spelling("field", word);
         if (field.isPresent()) {
-            return names(known.bedsOf(new FieldId(field.get())));
+            return bedsOf(new FieldId(field.get()));
         }
         List<String> called = names(known.called(word));
         return called.isEmpty() ? List.of(bed(word)) : called;
+    }
+
+    private List<String> bedsOf(FieldId field) {
+        List<String> beds = names(known.bedsOf(field));
+        if (beds.isEmpty()) {
+            throw new BadValue(
+                    field.toString(),
+                    "no beds are laid out in this field yet",
+                    "enter them first: did lay-out N1..N4 --field " + quoted(field.toString())
+                            + " --length 20m --width 0.75m");
+        }
+        return beds;
+    }
+
+    private static String quoted(String name) {
+        return name.contains(" ") ? '"' + name + '"' : name;
     }
 
     private static List<String> names(List<BedId> beds) {
@@ -67,7 +83,13 @@ final class PlaceWords {
     private String bed(String word) {
         return known.spelling("bed", word)
                 .orElseThrow(() -> new BadValue(
-                        word, "there is no such bed", nearest("bed", word, "a new bed is entered with: did lay-out")));
+                        word,
+                        "there is no such bed",
+                        nearest(
+                                "bed",
+                                word,
+                                "a new bed is entered with: did lay-out " + word
+                                        + " --field FIELD --length 20m --width 0.75m")));
     }
 
     /** Another kind of place; unknown ones pass as typed where the judge of timelines has a better answer. */

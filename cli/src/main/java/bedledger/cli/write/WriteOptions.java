@@ -24,6 +24,11 @@ public record WriteOptions(
               --written MOMENT   practice books only: the moment of writing
             """;
 
+    /** Whether nothing was typed after the command, or the help was asked for. */
+    public static boolean asksForHelp(List<String> arguments) {
+        return arguments.isEmpty() || arguments.contains("--help") || arguments.contains("-h");
+    }
+
     /** Takes these options out of what was typed, and leaves the rest. */
     public static WriteOptions takenFrom(List<String> arguments) {
         String book = take(arguments, "--book");

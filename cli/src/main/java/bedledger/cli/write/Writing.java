@@ -2,6 +2,7 @@ package bedledger.cli.write;
 
 import bedledger.cli.BookPlace;
 import bedledger.cli.Surroundings;
+import bedledger.cli.read.DayWords;
 import bedledger.domain.ActIds;
 import bedledger.domain.Book;
 import bedledger.domain.Draft;
@@ -9,6 +10,7 @@ import bedledger.domain.Written;
 import bedledger.language.ActKind;
 import bedledger.language.BadValue;
 import bedledger.language.PersonId;
+import bedledger.language.Problem;
 import bedledger.language.Refused;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.store.BookFolder;
@@ -16,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +33,6 @@ public final class Writing implements AutoCloseable {
     private final PersonId writer;
     private @Nullable Instant practiceTime;
     private final Known known;
-    private DayWords days;
 
     public Writing(Surroundings around, WriteOptions options) {
         this.around = around;
@@ -40,7 +42,6 @@ public final class Writing implements AutoCloseable {
             book.reports().forEach(around.err()::println);
             this.writer = person(options.writtenBy());
             this.practiceTime = options.written() == null ? null : moment(options.written());
-            this.days = daysOf(practiceTime);
             this.known = new Known(book);
         } catch (RuntimeException failed) {
             book.close();
@@ -51,11 +52,6 @@ public final class Writing implements AutoCloseable {
     /** In a practice book, goes on to another moment of writing. */
     void goOnTo(String moment) {
         practiceTime = moment(moment);
-        days = daysOf(practiceTime);
-    }
-
-    private DayWords daysOf(@Nullable Instant given) {
-        return new DayWords(LocalDate.ofInstant(given == null ? around.clock().instant() : given, book.zone()));
     }
 
     private PersonId person(@Nullable String given) {
@@ -69,6 +65,13 @@ public final class Writing implements AutoCloseable {
 
     /** A moment given for a practice book: 2025-07-14 (its evening) or 2025-07-14T20:30. */
     private Instant moment(String text) {
+        if (!book.opened().practice()) {
+            throw new Refused(List.of(new Problem(
+                    "written",
+                    text,
+                    "this is no practice book: the time of writing is the clock's",
+                    "leave it out; the day of the work is given with --on")));
+        }
         try {
             String full = text.contains("T") ? text : text + "T" + EVENING;
             return java.time.LocalDateTime.parse(full).atZone(book.zone()).toInstant();
@@ -86,8 +89,10 @@ public final class Writing implements AutoCloseable {
         return known;
     }
 
+    /** Today is asked of the clock each time: a process that lives past midnight goes on to the next day. */
     public DayWords days() {
-        return days;
+        Instant now = practiceTime == null ? around.clock().instant() : practiceTime;
+        return new DayWords(LocalDate.ofInstant(now, book.zone()));
     }
 
     public PersonId writer() {
@@ -99,14 +104,21 @@ public final class Writing implements AutoCloseable {
     }
 
     public DraftReader reader() {
-        return new DraftReader(known, days, writer, book.opened().units());
+        return new DraftReader(known, days(), writer, book.opened().units());
     }
 
-    /** Reads one draft or throws {@link Refused} with every problem of it. */
+    /** Reads one draft or throws {@link Refused} with every problem of it, those of the bed or lot included. */
     public Draft draft(ActKind kind, Map<String, List<String>> said) {
         DraftReader reader = reader();
         Optional<Draft> draft = reader.read(kind, said);
-        return draft.orElseThrow(() -> new Refused(reader.problems()));
+        return draft.orElseThrow(() -> {
+            List<Problem> problems = new ArrayList<>(reader.problems());
+            reader.readable()
+                    .ifPresent(read -> book.judge(List.of(read), writer, practiceTime)
+                            .values()
+                            .forEach(problems::addAll));
+            return new Refused(problems);
+        });
     }
 
     public Written write(List<Draft> drafts) {

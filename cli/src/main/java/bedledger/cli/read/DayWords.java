@@ -1,4 +1,4 @@
-package bedledger.cli.write;
+package bedledger.cli.read;
 
 import bedledger.language.BadValue;
 import java.time.DateTimeException;
@@ -11,18 +11,19 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Reads days as people say them in the evening: today, yesterday, mon, 14, 2025-07-14. */
-final class DayWords {
+public final class DayWords {
     private final LocalDate today;
 
-    DayWords(LocalDate today) {
+    public DayWords(LocalDate today) {
         this.today = today;
     }
 
-    LocalDate today() {
+    public LocalDate today() {
         return today;
     }
 
-    LocalDate day(String text) {
+    /** The day meant; {@link BadValue} says how to write one. */
+    public LocalDate day(String text) {
         String word = text.strip().toLowerCase(Locale.ROOT);
         if (word.equals("today")) {
             return today;
@@ -68,7 +69,7 @@ final class DayWords {
         throw new BadValue(text, "no month lately had such a day", "write it like 2025-07-14");
     }
 
-    static LocalTime time(String text) {
+    public static LocalTime time(String text) {
         try {
             String padded = text.strip().matches("[0-9]:[0-9]{2}") ? "0" + text.strip() : text.strip();
             return LocalTime.parse(padded);
