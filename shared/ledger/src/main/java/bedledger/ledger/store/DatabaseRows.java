@@ -1,23 +1,24 @@
 package bedledger.ledger.store;
 
 import bedledger.ledger.verify.Row;
+import bedledger.ledger.verify.RowSource;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Iterator;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The rows of a book's database for the verifier, read without writing, each as the line that its columns spell.
  *
- * <p>What cannot be read, or does not bear out its line (another leaf, another day, index rows or a head row that do not belong to
- * these entries), is an {@link IllegalStateException} when that row is asked for, or the end; the verifier makes a finding of it.
+ * <p>A row that cannot be read, or whose other columns do not belong to its line (another leaf, another day), is an
+ * {@link IllegalStateException} when its line is asked for; the verifier makes a finding of it.
  */
-public final class DatabaseRows implements Iterator<Row>, AutoCloseable {
+public final class DatabaseRows implements RowSource, AutoCloseable {
     private static final int PAGE = 500;
 
     private final @Nullable Connection connection;
@@ -71,9 +72,16 @@ public final class DatabaseRows implements Iterator<Row>, AutoCloseable {
                 }
             }
         }
-        if (page.isEmpty()) {
-            ended = true;
-            totals.requireBorneOutBy(connection);
+        ended = page.isEmpty();
+    }
+
+    /** Whether the head row and the index rows are those of the rows read. */
+    @Override
+    public Optional<String> rest() {
+        try {
+            return connection == null ? Optional.empty() : totals.againstRestOf(connection);
+        } catch (SQLException failed) {
+            throw unreadable(failed);
         }
     }
 
@@ -82,9 +90,7 @@ public final class DatabaseRows implements Iterator<Row>, AutoCloseable {
         if (!hasNext()) {
             throw new NoSuchElementException();
         }
-        StoredRow row = page.remove();
-        totals.add(row);
-        return row;
+        return totals.add(page.remove());
     }
 
     private static IllegalStateException unreadable(SQLException failed) {

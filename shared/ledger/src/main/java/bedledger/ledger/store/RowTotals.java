@@ -1,14 +1,18 @@
 package bedledger.ledger.store;
 
-import bedledger.language.Place;
+import bedledger.ledger.entry.Deed;
 import bedledger.ledger.tree.Frontier;
 import bedledger.ledger.tree.Hash;
 import bedledger.ledger.tree.Merkle;
+import bedledger.ledger.verify.Row;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Arrays;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What the rows of the entry table come to, for comparison with the head row and the index rows, in memory that does not grow. */
 final class RowTotals {
@@ -18,21 +22,35 @@ final class RowTotals {
     private final byte[] touches = new byte[Hash.LENGTH];
     private boolean complete = true;
 
-    void add(StoredRow row) {
+    /** Takes a row into account, and gives it as the verifier asks for it. */
+    Row add(StoredRow row) {
         Hash leaf = row.leafHash();
-        try {
-            journalBytes += row.lineBytes().length + 1;
-            for (Place place : row.deed().fact().places()) {
-                mix(place.key(), row.number());
-            }
-        } catch (RuntimeException damaged) {
-            // The row says so itself when its line is asked for.
-            complete = false;
-        }
         if (leaf != null) {
             frontier = frontier.append(leaf);
         }
         lastWritten = row.writtenAt();
+        try {
+            Deed deed = row.deed();
+            byte[] line = row.line(deed);
+            journalBytes += line.length + 1;
+            deed.fact().places().forEach(place -> mix(place.key(), row.number()));
+            return new ReadRow(row.number(), line, null);
+        } catch (RuntimeException damaged) {
+            complete = false;
+            return new ReadRow(row.number(), new byte[0], damaged);
+        }
+    }
+
+    @SuppressWarnings("ArrayRecordComponent") // handed on once, never compared
+    private record ReadRow(
+            long number, byte[] line, @Nullable RuntimeException damaged) implements Row {
+        @Override
+        public byte[] lineBytes() {
+            if (damaged != null) {
+                throw damaged;
+            }
+            return line;
+        }
     }
 
     /** A sum of hashes does not ask for an order, and there is no index to read the table of places in that of the entries. */
@@ -44,12 +62,21 @@ final class RowTotals {
         }
     }
 
-    /** Throws {@link IllegalStateException} where head row or index rows are not those of the rows added. */
-    void requireBorneOutBy(Connection connection) throws SQLException {
+    /** Says where the head row or the index rows are not those of the rows added; rows that are damaged have said so themselves. */
+    Optional<String> againstRestOf(Connection connection) throws SQLException {
         if (!complete) {
-            return;
+            return Optional.empty();
         }
-        requireHead(connection);
+        Head head = HeadRow.read(connection);
+        if (head == null || !head.equals(new Head(frontier, journalBytes, lastWritten))) {
+            return Optional.of("a head row that does not belong to the rows of entries");
+        }
+        return indexed(connection)
+                ? Optional.empty()
+                : Optional.of("index rows that do not belong to the rows of entries");
+    }
+
+    private boolean indexed(Connection connection) throws SQLException {
         try (Statement sql = connection.createStatement()) {
             try (ResultSet touch = sql.executeQuery("SELECT place, number FROM touch")) {
                 while (touch.next()) {
@@ -60,30 +87,8 @@ final class RowTotals {
                     + " ((SELECT place FROM touch EXCEPT SELECT place FROM place)"
                     + " UNION ALL (SELECT place FROM place EXCEPT SELECT place FROM touch))")) {
                 odd.next();
-                require("the index rows do not belong to the entries", odd.getLong(1) == 0 && allZero());
+                return odd.getLong(1) == 0 && Arrays.equals(touches, new byte[Hash.LENGTH]);
             }
-        }
-    }
-
-    private boolean allZero() {
-        for (byte next : touches) {
-            if (next != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private void requireHead(Connection connection) throws SQLException {
-        Head head = HeadRow.read(connection);
-        require(
-                "the head row does not belong to the entries",
-                head != null && head.equals(new Head(frontier, journalBytes, lastWritten)));
-    }
-
-    private static void require(String otherwise, boolean holds) {
-        if (!holds) {
-            throw new IllegalStateException(otherwise);
         }
     }
 }

@@ -6,7 +6,6 @@ import bedledger.ledger.entry.Line;
 import bedledger.ledger.json.CanonicalJson;
 import bedledger.ledger.tree.Hash;
 import bedledger.ledger.tree.Merkle;
-import bedledger.ledger.verify.Row;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
@@ -31,8 +30,7 @@ record StoredRow(
         byte[] meta,
         byte[] leaf,
         LocalDate doneOn,
-        int placeInDay)
-        implements Row {
+        int placeInDay) {
 
     static StoredRow read(ResultSet row) throws SQLException {
         return new StoredRow(
@@ -52,15 +50,18 @@ record StoredRow(
                 row.getInt("place_in_day"));
     }
 
+    /** The payload as this program understands it; throws where it does not. */
+    Deed deed() {
+        return DeedCodec.read(name, revisionNumber(), CanonicalJson.readStrict(payload));
+    }
+
     /** The line; {@link IllegalStateException} where a column that is no part of it does not belong to it. */
-    @Override
-    public byte[] lineBytes() {
+    byte[] line(Deed deed) {
         byte[] line = line();
         require("leaf", Arrays.equals(leaf, Merkle.leaf(line).bytes()));
         require("event_id", eventId.equals(EntryRow.eventId(act, sequence)));
         require("type", type.equals(EntryRow.TYPE));
         require("meta", new String(meta, StandardCharsets.UTF_8).equals("{}"));
-        Deed deed = deed();
         require("done_on", doneOn.equals(deed.head().doneOn()));
         require("place_in_day", placeInDay == deed.head().placeInDay());
         return line;
@@ -75,10 +76,6 @@ record StoredRow(
     private int revisionNumber() {
         require("revision", revision.matches("[1-9][0-9]{0,6}"));
         return Integer.parseInt(revision);
-    }
-
-    Deed deed() {
-        return DeedCodec.read(name, revisionNumber(), CanonicalJson.readStrict(payload));
     }
 
     @Nullable

@@ -50,6 +50,14 @@ final class RowCheck {
     /** What rows are left have no line. */
     void finish() {
         extraUpTo(Long.MAX_VALUE);
+        if (unreadable || !(rows instanceof RowSource source)) {
+            return;
+        }
+        try {
+            source.rest().ifPresent(found -> add(0, Fault.ROW_DIFFERS, found, "what the rows come to"));
+        } catch (RuntimeException failed) {
+            giveUp(0, failed);
+        }
     }
 
     private void extraUpTo(long number) {
@@ -74,7 +82,7 @@ final class RowCheck {
                 next = row;
             }
         } catch (RuntimeException failed) {
-            giveUp(failed);
+            giveUp(lastRow == 0 ? 0 : lastRow + 1, failed);
         }
     }
 
@@ -82,15 +90,15 @@ final class RowCheck {
         try {
             return row.lineBytes();
         } catch (RuntimeException failed) {
-            giveUp(failed);
+            giveUp(lastRow, failed);
             return new byte[0];
         }
     }
 
-    private void giveUp(RuntimeException failed) {
+    private void giveUp(long entry, RuntimeException failed) {
         unreadable = true;
         next = null;
-        add(lastRow, Fault.UNREADABLE, "rows that cannot be read (" + failed.getMessage() + ")", "a row for each line");
+        add(entry, Fault.UNREADABLE, "rows that cannot be read (" + failed.getMessage() + ")", "a row for each line");
     }
 
     private void add(long entry, Fault fault, String found, String expected) {
