@@ -131,8 +131,8 @@ record FindingsPart(Asked asked, FindingLines lines) {
 
     private RulePart part(Rule rule) {
         RuleSheet sheet = rule.sheet();
-        Iterable<FullFinding> full =
-                () -> lines.ofRule(sheet.id()).stream().map(this::full).iterator();
+        Iterable<FullFinding> full = () ->
+                lines.ofRule(sheet.id()).stream().map(this::full).iterator();
         return new RulePart(
                 anchor(sheet.id()),
                 sheet,
@@ -150,15 +150,16 @@ record FindingsPart(Asked asked, FindingLines lines) {
                 line,
                 asked.links().linked(finding.sentence()),
                 asked.links().entries(finding.entries()),
-                finding.sales().stream().map(this::sale).toList());
-    }
-
-    private Phrase sale(Sale sale) {
-        return Phrase.of(sale + " ").plus(asked.links().entry(sale.entry()));
+                asked.links()
+                        .entries(finding.sales().stream()
+                                .map(Sale::entry)
+                                .distinct()
+                                .toList()));
     }
 
     /** One finding with everything it rests on. */
-    record FullFinding(FindingLine line, Phrase sentence, Phrase entries, List<Phrase> sales) {
+    record FullFinding(
+            FindingLine line, Phrase sentence, Phrase entries, Phrase sales) {
         Finding finding() {
             return line.finding();
         }

@@ -126,8 +126,9 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
         long lag = cells.lag(entry);
         Row row = Row.of(
                 Cell.whole("#" + entry.number()).asHeader(),
-                Cell.of(leaves.moment(entry) + ", " + entry.writtenBy()),
-                Cell.of(entry.head().doneOn() + (lag == 0 ? "" : " (" + AuditCells.days(lag) + ")")),
+                Cell.of(Phrase.whole(leaves.moment(entry)).plus(", " + entry.writtenBy())),
+                Cell.of(Phrase.whole(entry.head().doneOn().toString())
+                        .plus(lag == 0 ? "" : " (" + AuditCells.days(lag) + ")")),
                 Cell.of(said(entry)),
                 cells.corrected(entry),
                 Cell.of(Phrase.code(leaves.of(entry.number()))).styled("hash"));

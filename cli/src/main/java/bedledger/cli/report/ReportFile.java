@@ -26,20 +26,30 @@ final class ReportFile {
             if (parent != null) {
                 Files.createDirectories(parent);
             }
-            for (int more = 1; ; more++) {
-                Path file = more == 1 ? wanted : numbered(wanted, more);
-                try (Writer out = open(file)) {
-                    fill(file, out, content);
-                    return file;
-                } catch (FileAlreadyExistsException taken) {
-                    continue;
-                }
-            }
+            return firstFree(wanted, content);
         } catch (IOException | UncheckedIOException failed) {
             throw new Failure(
                     Exit.CANNOT_CREATE,
                     "The report could not be written to '" + wanted + "': " + failed.getMessage()
                             + ". Choose another place with --out FILE, or make room on the disk.");
+        }
+    }
+
+    private static Path firstFree(Path wanted, Content content) throws IOException {
+        Path file = wanted;
+        for (int more = 2; !written(file, content); more++) {
+            file = numbered(wanted, more);
+        }
+        return file;
+    }
+
+    /** Whether the name was free, and the file is now written. */
+    private static boolean written(Path file, Content content) throws IOException {
+        try (Writer out = open(file)) {
+            fill(file, out, content);
+            return true;
+        } catch (FileAlreadyExistsException taken) {
+            return false;
         }
     }
 
