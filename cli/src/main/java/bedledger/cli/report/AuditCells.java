@@ -121,7 +121,8 @@ final class AuditCells {
 
     Cell written(Entry entry) {
         long lag = lag(entry);
-        return Cell.of(Phrase.whole(asked.zone().writtenOn(entry).toString()).plus(lag == 0 ? "" : " (" + days(lag) + ")"));
+        return Cell.of(
+                Phrase.whole(asked.zone().writtenOn(entry).toString()).plus(lag == 0 ? "" : " (" + days(lag) + ")"));
     }
 
     static String days(long days) {

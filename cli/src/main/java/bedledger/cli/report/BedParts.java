@@ -103,7 +103,8 @@ final class BedParts implements Iterable<BedParts.BedPart> {
                         .asHeader(),
                 Cell.whole(flip.from().toString()),
                 Cell.of(flip.next()
-                        .map(next -> Phrase.of(flip.nextCrop().map(Object::toString).orElse("planted") + ", ")
+                        .map(next -> Phrase.of(
+                                        flip.nextCrop().map(Object::toString).orElse("planted") + ", ")
                                 .plus(Phrase.whole(next.head().doneOn().toString())))
                         .orElse(Phrase.of("nothing planted since"))),
                 Cell.number(flip.days().map(String::valueOf).orElse("–")),

@@ -23,7 +23,8 @@ record Cell(boolean header, String style, int span, List<Phrase> lines) {
     }
 
     static Cell of(List<Phrase> lines) {
-        return new Cell(false, "", 1, lines.stream().filter(line -> !line.isEmpty()).toList());
+        return new Cell(
+                false, "", 1, lines.stream().filter(line -> !line.isEmpty()).toList());
     }
 
     /** A day or a short figure that is not to be broken over two lines. */
@@ -66,6 +67,7 @@ record Cell(boolean header, String style, int span, List<Phrase> lines) {
     }
 
     Cell crossedOut() {
-        return new Cell(header, style, span, lines.stream().map(Phrase::crossedOut).toList());
+        return new Cell(
+                header, style, span, lines.stream().map(Phrase::crossedOut).toList());
     }
 }

@@ -15,8 +15,7 @@ record Concerning(List<FindingLine> open, List<MetLine> met) {
             FindingLine line = met.get(at);
             lines.add(new MetLine(line.href(), line.rule(), line.subject(), at < met.size() - 1));
         }
-        return new Concerning(
-                findings.stream().filter(line -> !line.isMet()).toList(), lines);
+        return new Concerning(findings.stream().filter(line -> !line.isMet()).toList(), lines);
     }
 
     boolean isAny() {

@@ -131,8 +131,8 @@ record FindingsPart(Asked asked, FindingLines lines) {
 
     private RulePart part(Rule rule) {
         RuleSheet sheet = rule.sheet();
-        Iterable<FullFinding> full = () ->
-                lines.ofRule(sheet.id()).stream().map(this::full).iterator();
+        Iterable<FullFinding> full =
+                () -> lines.ofRule(sheet.id()).stream().map(this::full).iterator();
         return new RulePart(
                 anchor(sheet.id()),
                 sheet,
@@ -158,8 +158,7 @@ record FindingsPart(Asked asked, FindingLines lines) {
     }
 
     /** One finding with everything it rests on. */
-    record FullFinding(
-            FindingLine line, Phrase sentence, Phrase entries, Phrase sales) {
+    record FullFinding(FindingLine line, Phrase sentence, Phrase entries, Phrase sales) {
         Finding finding() {
             return line.finding();
         }

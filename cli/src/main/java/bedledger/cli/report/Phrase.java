@@ -60,7 +60,8 @@ record Phrase(List<Piece> pieces) {
     /** The same with its plain words struck through; links stay as they are. */
     Phrase crossedOut() {
         return new Phrase(pieces.stream()
-                .map(piece -> piece.isPlain() || piece.isWhole() ? new Piece(Piece.Kind.STRUCK, piece.text(), "") : piece)
+                .map(piece ->
+                        piece.isPlain() || piece.isWhole() ? new Piece(Piece.Kind.STRUCK, piece.text(), "") : piece)
                 .toList());
     }
 }

@@ -18,16 +18,7 @@ import java.util.stream.Stream;
 /** The pieces of each bed, season by season, with sums of shoots, roots and what was brought apart. */
 final class ReturnedPieces {
     private static final List<String> COLUMNS = List.of(
-            "source",
-            "date",
-            "dry, low",
-            "dry, best",
-            "dry, high",
-            "carbon",
-            "nitrogen",
-            "C:N",
-            "evidence",
-            "entries");
+            "source", "date", "dry, low", "dry, best", "dry, high", "carbon", "nitrogen", "C:N", "evidence", "entries");
 
     private final Asked asked;
     private final Masses masses;
@@ -36,9 +27,11 @@ final class ReturnedPieces {
     ReturnedPieces(Asked asked, Masses masses) {
         this.asked = asked;
         this.masses = masses;
-        asked.returned().pieces().forEach(piece -> piece.beds()
-                .forEach(share -> byBed.computeIfAbsent(share.bed(), bed -> new ArrayList<>())
-                        .add(piece)));
+        asked.returned()
+                .pieces()
+                .forEach(piece -> piece.beds()
+                        .forEach(share -> byBed.computeIfAbsent(share.bed(), bed -> new ArrayList<>())
+                                .add(piece)));
     }
 
     Table of(BedId bed) {
@@ -47,8 +40,8 @@ final class ReturnedPieces {
                 .forEach(piece -> seasons.computeIfAbsent(piece.day().getYear(), year -> new ArrayList<>())
                         .add(piece));
         List<Table.Group> groups = new ArrayList<>();
-        seasons.forEach((year, pieces) ->
-                groups.add(new Table.Group("Season " + year, COLUMNS.size(), rows(bed, pieces))));
+        seasons.forEach(
+                (year, pieces) -> groups.add(new Table.Group("Season " + year, COLUMNS.size(), rows(bed, pieces))));
         return Table.grouped(
                 "pieces-" + bed.name(),
                 "Bed " + bed + ": returned, piece by piece, in " + masses.unit(),
@@ -58,8 +51,9 @@ final class ReturnedPieces {
     }
 
     private List<Row> rows(BedId bed, List<Return> pieces) {
-        List<Row> rows = new ArrayList<>(
-                pieces.stream().flatMap(piece -> Stream.of(row(bed, piece), notes(piece))).toList());
+        List<Row> rows = new ArrayList<>(pieces.stream()
+                .flatMap(piece -> Stream.of(row(bed, piece), notes(piece)))
+                .toList());
         sum(bed, pieces, "Shoots", SourceKind::isShoots).ifPresent(rows::add);
         sum(bed, pieces, "Roots", SourceKind::isRoots).ifPresent(rows::add);
         sum(bed, pieces, "Brought", kind -> !kind.isShoots() && !kind.isRoots()).ifPresent(rows::add);
