@@ -12,8 +12,12 @@ class AsKnownOnTest {
 
     @Test
     void figuresAreThoseOfThatDay() {
-        assertThat(Page.text(before.byId("lot-2025-CAB-0703"))).contains("310 lb").doesNotContain("130 lb");
-        assertThat(Page.text(after.byId("lot-2025-CAB-0703"))).contains("130 lb").doesNotContain("310 lb");
+        assertThat(Page.text(before.byId("lot-2025-CAB-0703")))
+                .contains("310 lb")
+                .doesNotContain("130 lb");
+        assertThat(Page.text(after.byId("lot-2025-CAB-0703")))
+                .contains("130 lb")
+                .doesNotContain("310 lb");
         assertThat(Page.text(before.rows("table-returned-bed", "K1").get(0)))
                 .isNotEqualTo(Page.text(after.rows("table-returned-bed", "K1").get(0)));
     }
@@ -21,7 +25,8 @@ class AsKnownOnTest {
     @Test
     void nothingWrittenLaterIsInIt() {
         assertThat(before.text()).doesNotContain("the slip says 130").doesNotContain("id=\"entry-61\"");
-        assertThat(Page.text(before.all("header").get(0))).contains("2025-07-10: nothing written after that day counts");
+        assertThat(Page.text(before.all("header").get(0)))
+                .contains("2025-07-10: nothing written after that day counts");
         assertThat(after.text()).contains("id=\"entry-61\"");
     }
 

@@ -91,10 +91,7 @@ class BrowserTest {
 
     private static String words(Rule rule) {
         return rule.getId() + ": " + rule.getHelp() + " "
-                + rule.getNodes().stream()
-                        .limit(3)
-                        .map(node -> node.getHtml())
-                        .toList();
+                + rule.getNodes().stream().limit(3).map(node -> node.getHtml()).toList();
     }
 
     @ParameterizedTest(name = "at {0} px")
@@ -109,7 +106,7 @@ class BrowserTest {
     @ValueSource(ints = {1280, 320})
     void theFirstTabShowsTheSkipLinkWithItsFocus(int pixels) {
         width(pixels);
-        browser.executeScript("document.activeElement.blur(); window.scrollTo(0, 0)");
+        browser.navigate().refresh();
         browser.switchTo().activeElement().sendKeys(Keys.TAB);
         WebElement focused = browser.switchTo().activeElement();
         assertThat(focused.getText()).isEqualTo("To the report");

@@ -41,8 +41,10 @@ class ContentTest {
     @Test
     void theRegisterHasEveryEntryWithTheLeafHashOfItsLine() {
         List<String> leaves = new ArrayList<>();
-        Journal.read(DESK.folder().resolve("farm/journal.jsonl"), 0, (offset, line) -> leaves.add(
-                Merkle.leaf(line).base64()));
+        Journal.read(
+                DESK.folder().resolve("farm/journal.jsonl"),
+                0,
+                (offset, line) -> leaves.add(Merkle.leaf(line).base64()));
         assertThat(leaves).hasSize(94);
         for (int number = 1; number <= leaves.size(); number++) {
             assertThat(Page.text(PAGE.byId("entry-" + number)))
@@ -53,16 +55,26 @@ class ContentTest {
 
     @Test
     void aCorrectedHarvestStandsReplacedAndCorrectedInItsBed() {
-        assertThat(PAGE.rows("timeline-K1", "310 lb")).singleElement().satisfies(row -> assertThat(Page.text(row))
-                .contains("2025-07-03", "harvest", "Replaced by #61 on 2025-07-11: the slip says 130, not 310", "#59"));
-        assertThat(PAGE.rows("timeline-K1", "130 lb")).singleElement().satisfies(row -> assertThat(Page.text(row))
-                .contains("2025-07-11 (8 days)", "Corrects #59", "#61"));
+        assertThat(PAGE.rows("timeline-K1", "310 lb"))
+                .singleElement()
+                .satisfies(row -> assertThat(Page.text(row))
+                        .contains(
+                                "2025-07-03",
+                                "harvest",
+                                "Replaced by #61 on 2025-07-11: the slip says 130, not 310",
+                                "#59"));
+        assertThat(PAGE.rows("timeline-K1", "130 lb"))
+                .singleElement()
+                .satisfies(row -> assertThat(Page.text(row)).contains("2025-07-11 (8 days)", "Corrects #59", "#61"));
     }
 
     @Test
     void correctionsSayWhoWhenAndWhy() {
-        assertThat(PAGE.rows("table-corrections", "#61")).singleElement().satisfies(row -> assertThat(Page.text(row))
-                .contains("2025-07-11 20:00", "owner", "#59", "310 lb", "130 lb", "the slip says 130, not 310"));
+        assertThat(PAGE.rows("table-corrections", "#61"))
+                .singleElement()
+                .satisfies(row -> assertThat(Page.text(row))
+                        .contains(
+                                "2025-07-11 20:00", "owner", "#59", "310 lb", "130 lb", "the slip says 130, not 310"));
     }
 
     @Test
@@ -81,7 +93,8 @@ class ContentTest {
                 .first()
                 .satisfies(row -> assertThat(Page.text(row))
                         .contains("2025/BEE-0818 150 lb", "2025/BEE-0828 95 lb", "school kitchen"));
-        assertThat(PAGE.rows("table-invoices", "214", "came back", "one crate soft")).hasSize(1);
+        assertThat(PAGE.rows("table-invoices", "214", "came back", "one crate soft"))
+                .hasSize(1);
     }
 
     @Test
@@ -151,7 +164,8 @@ class ContentTest {
             assertThat(PAGE.all("a").stream()
                             .filter(anchor -> anchor.getAttribute("href").equals(link))
                             .filter(anchor -> Page.above(
-                                            anchor, table -> table.getAttribute("id").equals("table-register"))
+                                            anchor,
+                                            table -> table.getAttribute("id").equals("table-register"))
                                     .isEmpty()))
                     .as("links to entry %d from outside the register", number)
                     .isNotEmpty();

@@ -24,7 +24,8 @@ class ContrastTest {
     private static final double TEXT_RATIO = 4.5;
     private static final double LINE_RATIO = 3;
 
-    private final String style = Desktop.withTheDemo().report("farm", "--on", "2025-12-31").style();
+    private final String style =
+            Desktop.withTheDemo().report("farm", "--on", "2025-12-31").style();
     private final Map<String, String> named = new HashMap<>();
 
     ContrastTest() {
@@ -43,17 +44,23 @@ class ContrastTest {
     void everyTextColourStandsOutFromEveryGround() { // 1.4.3
         Set<String> grounds = colours(GROUND);
         assertThat(grounds).hasSizeGreaterThan(2);
-        assertThat(colours(TEXT)).hasSizeGreaterThan(3).allSatisfy(text -> assertThat(grounds)
-                .allSatisfy(ground ->
-                        assertThat(ratio(text, ground)).as(text + " on " + ground).isGreaterThanOrEqualTo(TEXT_RATIO)));
+        assertThat(colours(TEXT))
+                .hasSizeGreaterThan(3)
+                .allSatisfy(text -> assertThat(grounds)
+                        .allSatisfy(ground -> assertThat(ratio(text, ground))
+                                .as(text + " on " + ground)
+                                .isGreaterThanOrEqualTo(TEXT_RATIO)));
     }
 
     @Test
     void everyLineStandsOutFromEveryGround() { // 1.4.11
         Set<String> grounds = colours(GROUND);
-        assertThat(colours(LINE)).hasSizeGreaterThan(2).allSatisfy(line -> assertThat(grounds)
-                .allSatisfy(ground ->
-                        assertThat(ratio(line, ground)).as(line + " on " + ground).isGreaterThanOrEqualTo(LINE_RATIO)));
+        assertThat(colours(LINE))
+                .hasSizeGreaterThan(2)
+                .allSatisfy(line -> assertThat(grounds)
+                        .allSatisfy(ground -> assertThat(ratio(line, ground))
+                                .as(line + " on " + ground)
+                                .isGreaterThanOrEqualTo(LINE_RATIO)));
     }
 
     private Set<String> colours(Pattern pattern) {

@@ -22,7 +22,7 @@ class HostileTextTest {
                 "register-field North --gross 0.05ha --on 2025-02-10 --written 2025-02-10\n"
                         + "lay-out N1 --field North --length 20m --width 0.75m --on 2025-02-10\n"
                         + "found N1 --nothing --on 2025-02-10 --note \"" + NOTE + "\"\n"
-                        + "list-material \"<b>Meal</b> & 'co'\" --maker \"<i>\" --on 2025-02-11\n",
+                        + "list-material \"Meal <b>13</b> & 'co'\" --maker \"<i>\" --on 2025-02-10\n",
                 "did",
                 "-",
                 "--book",
@@ -38,11 +38,11 @@ class HostileTextTest {
         assertThat(page.all("b")).isEmpty();
         assertThat(page.all("i")).isEmpty();
         assertThat(page.all("style")).hasSize(1);
-        assertThat(page.style()).doesNotContain("script", "url(", "@import");
+        assertThat(page.style()).doesNotContain("<", "url(", "@import");
         assertThat(Page.text(page.all("h1").get(0))).isEqualTo("Audit report of " + FARM);
         assertThat(Page.text(page.rows("timeline-N1", "Note:").get(0)))
                 .contains("</style></p><img src=x onerror=alert(1)> &lt; #1 {{title}} ]]> <!-- ", "\uD83E\uDD55");
-        assertThat(page.rows("table-materials", "<b>Meal</b> & 'co'")).hasSize(1);
+        assertThat(page.rows("table-materials", "Meal <b>13</b> & 'co'")).hasSize(1);
     }
 
     @Test

@@ -19,8 +19,8 @@ class LotAccountTest {
                         lay-out N1 --field North --length 20m --width 0.75m --on 2025-02-10
                         found-lot 2024/LEEK --crop leek --quantity 120bunches --on 2025-02-10
                         found-lot 2024/BEET --crop beet --quantity 40kg --on 2025-02-10
-                        sell 2024/LEEK=50bunches 2024/BEET=10lb --as organic --buyer shop --invoice 7 --on 2025-02-11
-                        sell 2024/LEEK=2crates --as organic --buyer shop --on 2025-02-12
+                        sell 2024/LEEK=50bunches 2024/BEET=10lb --as organic --buyer shop --invoice 7 --on 2025-02-10
+                        sell 2024/LEEK=2crates --as organic --buyer shop --on 2025-02-10
                         """, "did", "-", "--book", "farm");
         Page page = desk.report("farm", "--on", "2025-12-31");
         assertThat(Page.text(page.byId("lot-2024-LEEK"))).contains("70 bunches, less 2 crates");

@@ -90,7 +90,8 @@ record Page(Path file, String text, Document document) {
 
     /** Whether it links to at least one entry of the register. */
     static boolean linksToAnEntry(Element element) {
-        return all(element, "a").stream().anyMatch(link -> link.getAttribute("href").startsWith("#entry-"));
+        return all(element, "a").stream()
+                .anyMatch(link -> link.getAttribute("href").startsWith("#entry-"));
     }
 
     String style() {

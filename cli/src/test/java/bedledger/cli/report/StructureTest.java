@@ -17,8 +17,9 @@ class StructureTest {
     @Test
     void saysItsLanguageAndTitle() { // 3.1.1, 2.4.2
         assertThat(PAGE.root().getAttribute("lang")).isEqualTo("en");
-        assertThat(PAGE.all("title")).singleElement().satisfies(title -> assertThat(Page.text(title))
-                .contains("Hollow Lane Farm", "2025-12-31"));
+        assertThat(PAGE.all("title"))
+                .singleElement()
+                .satisfies(title -> assertThat(Page.text(title)).contains("Hollow Lane Farm", "2025-12-31"));
     }
 
     @Test
@@ -79,16 +80,18 @@ class StructureTest {
         for (String landmark : List.of("header", "nav", "main", "footer")) {
             assertThat(PAGE.all(landmark)).as(landmark).hasSize(1);
         }
-        assertThat(PAGE.all("table")).allSatisfy(table -> assertThat(
-                        Page.above(table, parent -> parent.getTagName().equals("main")))
-                .isPresent());
+        assertThat(PAGE.all("table"))
+                .allSatisfy(table -> assertThat(
+                                Page.above(table, parent -> parent.getTagName().equals("main")))
+                        .isPresent());
     }
 
     @Test
     void everyTableHasACaptionAndScopedHeadings() { // 1.3.1
         assertThat(PAGE.all("table")).hasSizeGreaterThan(40).allSatisfy(table -> {
-            assertThat(Page.all(table, "caption")).singleElement().satisfies(caption -> assertThat(Page.text(caption))
-                    .isNotEmpty());
+            assertThat(Page.all(table, "caption"))
+                    .singleElement()
+                    .satisfies(caption -> assertThat(Page.text(caption)).isNotEmpty());
             assertThat(Page.all(table, "th")).isNotEmpty().allSatisfy(heading -> {
                 assertThat(heading.getAttribute("scope")).isIn("col", "row", "rowgroup");
                 assertThat(Page.text(heading)).isNotEmpty();
@@ -133,8 +136,7 @@ class StructureTest {
                 .filter(paragraph -> Page.hasClass(paragraph, "verdict"))
                 .toList();
         assertThat(verdicts).hasSizeGreaterThan(20).allSatisfy(verdict -> {
-            assertThat(Page.all(verdict, "strong").get(0).getTextContent())
-                    .isIn("met", "ask", "incomplete", "not met");
+            assertThat(Page.all(verdict, "strong").get(0).getTextContent()).isIn("met", "ask", "incomplete", "not met");
             assertThat(Page.all(verdict, "span").get(0).getAttribute("aria-hidden"))
                     .isEqualTo("true");
         });
@@ -160,9 +162,10 @@ class StructureTest {
         assertThat(PAGE.everything().filter(element -> element.hasAttribute("src")))
                 .isEmpty();
         assertThat(PAGE.style()).doesNotContain("url(", "@import", "@font-face");
-        assertThat(PAGE.everything().flatMap(element -> java.util.stream.IntStream.range(
-                                0, element.getAttributes().getLength())
-                        .mapToObj(at -> element.getAttributes().item(at).getNodeName())))
+        assertThat(PAGE.everything()
+                        .flatMap(element -> java.util.stream.IntStream.range(
+                                        0, element.getAttributes().getLength())
+                                .mapToObj(at -> element.getAttributes().item(at).getNodeName())))
                 .noneMatch(Pattern.compile("on[a-z]+").asMatchPredicate());
     }
 
