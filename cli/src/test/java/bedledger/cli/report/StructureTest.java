@@ -100,6 +100,13 @@ class StructureTest {
     }
 
     @Test
+    void everyRowBeginsWithItsHeading() { // 1.3.1: a row's heading speaks for the cells after it
+        assertThat(PAGE.all("tr").stream().filter(row -> !Page.hasClass(row, "notes")))
+                .allSatisfy(row ->
+                        assertThat(Page.all(row, "*").get(0).getTagName()).isEqualTo("th"));
+    }
+
+    @Test
     void everyRowIsAsWideAsItsTable() {
         assertThat(PAGE.all("table")).allSatisfy(table -> {
             int columns = Page.all(Page.all(table, "thead").get(0), "th").size();
