@@ -60,18 +60,19 @@ final class AuditCells {
                         number(entry)));
     }
 
-    /** A row as it is, or with its words struck through where the entry is no longer in force; the last cell stays. */
+    /** A row as it is, or with its words struck through where the entry is no longer in force. */
     Row marked(Entry entry, List<Cell> cells) {
         if (asked.fate().isInForce(entry)) {
             return Row.of(cells);
         }
         List<Cell> marked = new ArrayList<>();
-        cells.forEach(cell -> marked.add(cell.style().equals("fate") || cell.header() ? cell : cell.crossedOut()));
+        cells.forEach(cell -> marked.add(cell.style().equals("fate") ? cell : cell.crossedOut()));
         return Row.of(marked).styled("void");
     }
 
+    /** The day of the work, which names the row. */
     Cell date(Entry entry) {
-        return Cell.whole(entry.head().doneOn().toString());
+        return Cell.whole(entry.head().doneOn().toString()).asHeader();
     }
 
     Cell what(Entry entry) {
@@ -121,7 +122,8 @@ final class AuditCells {
 
     Cell written(Entry entry) {
         long lag = lag(entry);
-        return Cell.whole(asked.zone().writtenOn(entry) + (lag == 0 ? "" : " (" + days(lag) + ")"));
+        return Cell.of(
+                Phrase.whole(asked.zone().writtenOn(entry).toString()).plus(lag == 0 ? "" : " (" + days(lag) + ")"));
     }
 
     static String days(long days) {
@@ -133,6 +135,6 @@ final class AuditCells {
     }
 
     Cell number(Entry entry) {
-        return Cell.of(asked.links().entry(entry.number())).asHeader();
+        return Cell.of(asked.links().entry(entry.number()));
     }
 }

@@ -35,14 +35,10 @@ final class BedParts implements Iterable<BedParts.BedPart> {
             String name,
             String day,
             List<Phrase> state,
-            List<FindingLine> findings,
+            Concerning findings,
             Table timeline,
             Table flips,
-            String returned) {
-        boolean hasFindings() {
-            return !findings.isEmpty();
-        }
-    }
+            String returned) {}
 
     @Override
     public Iterator<BedPart> iterator() {
@@ -57,7 +53,7 @@ final class BedParts implements Iterable<BedParts.BedPart> {
                 bed.name(),
                 asked.day().toString(),
                 new StateLines(asked, bed).of(history.sentences()),
-                findings.of(bed),
+                Concerning.of(findings.of(bed)),
                 timeline(bed, history.lines()),
                 flips(bed),
                 "#" + ReturnedPart.anchor(bed));
@@ -107,9 +103,10 @@ final class BedParts implements Iterable<BedParts.BedPart> {
                         .asHeader(),
                 Cell.whole(flip.from().toString()),
                 Cell.of(flip.next()
-                        .map(next -> flip.nextCrop().map(Object::toString).orElse("planted") + ", "
-                                + next.head().doneOn())
-                        .orElse("nothing planted since")),
+                        .map(next -> Phrase.of(
+                                        flip.nextCrop().map(Object::toString).orElse("planted") + ", ")
+                                .plus(Phrase.whole(next.head().doneOn().toString())))
+                        .orElse(Phrase.of("nothing planted since"))),
                 Cell.number(flip.days().map(String::valueOf).orElse("–")),
                 Cell.of(flip.steps().stream()
                         .map(step ->

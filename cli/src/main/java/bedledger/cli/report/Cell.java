@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param header whether it names its row
  * @param style a class of the style sheet, or empty
+ * @param span how many columns it takes
  */
-record Cell(boolean header, String style, List<Phrase> lines) {
+record Cell(boolean header, String style, int span, List<Phrase> lines) {
     Cell {
         lines = List.copyOf(lines);
     }
@@ -23,25 +24,34 @@ record Cell(boolean header, String style, List<Phrase> lines) {
 
     static Cell of(List<Phrase> lines) {
         return new Cell(
-                false, "", lines.stream().filter(line -> !line.isEmpty()).toList());
+                false, "", 1, lines.stream().filter(line -> !line.isEmpty()).toList());
     }
 
     /** A day or a short figure that is not to be broken over two lines. */
     static Cell whole(String text) {
-        return new Cell(false, "whole", List.of(Phrase.of(text)));
+        return new Cell(false, "whole", 1, List.of(Phrase.of(text)));
     }
 
     static Cell number(String text) {
-        return new Cell(false, "number", List.of(Phrase.of(text)));
+        return new Cell(false, "number", 1, List.of(Phrase.of(text)));
+    }
+
+    /** Lines under a row, across all columns. */
+    static Cell across(int columns, List<Phrase> lines) {
+        return new Cell(false, "", columns, lines);
+    }
+
+    boolean spans() {
+        return span > 1;
     }
 
     /** The same cell as the name of its row. */
     Cell asHeader() {
-        return new Cell(true, style, lines);
+        return new Cell(true, style, span, lines);
     }
 
     Cell styled(String name) {
-        return new Cell(header, name, lines);
+        return new Cell(header, name, span, lines);
     }
 
     boolean isStyled() {
@@ -57,6 +67,7 @@ record Cell(boolean header, String style, List<Phrase> lines) {
     }
 
     Cell crossedOut() {
-        return new Cell(header, style, lines.stream().map(Phrase::crossedOut).toList());
+        return new Cell(
+                header, style, span, lines.stream().map(Phrase::crossedOut).toList());
     }
 }

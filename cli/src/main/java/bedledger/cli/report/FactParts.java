@@ -79,13 +79,18 @@ record FactParts(Links links) {
     private Phrase said(Fact fact, java.util.function.Predicate<Ask> wanted) {
         List<Phrase> parts = Acts.of(fact.getClass()).asks().stream()
                 .filter(wanted)
-                .map(ask -> named(ask, value(ask, fact)))
+                .map(ask -> named(ask, fact))
                 .filter(part -> !part.isEmpty())
                 .toList();
         return Phrase.joined(parts, "; ");
     }
 
-    private static Phrase named(Ask ask, Phrase value) {
+    /** "half bed" for a yes, "half bed no" for a no; what speaks for itself goes without its name. */
+    private Phrase named(Ask ask, Fact fact) {
+        if (Boolean.TRUE.equals(ask.in(fact))) {
+            return Phrase.of(title(ask));
+        }
+        Phrase value = value(ask, fact);
         boolean plain = ask.bare() || ask.name().equals("crop") || ask.name().equals("quantity");
         return value.isEmpty() || plain ? value : Phrase.of(title(ask) + " ").plus(value);
     }

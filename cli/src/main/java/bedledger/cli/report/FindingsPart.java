@@ -150,15 +150,15 @@ record FindingsPart(Asked asked, FindingLines lines) {
                 line,
                 asked.links().linked(finding.sentence()),
                 asked.links().entries(finding.entries()),
-                finding.sales().stream().map(this::sale).toList());
-    }
-
-    private Phrase sale(Sale sale) {
-        return Phrase.of(sale + " ").plus(asked.links().entry(sale.entry()));
+                asked.links()
+                        .entries(finding.sales().stream()
+                                .map(Sale::entry)
+                                .distinct()
+                                .toList()));
     }
 
     /** One finding with everything it rests on. */
-    record FullFinding(FindingLine line, Phrase sentence, Phrase entries, List<Phrase> sales) {
+    record FullFinding(FindingLine line, Phrase sentence, Phrase entries, Phrase sales) {
         Finding finding() {
             return line.finding();
         }

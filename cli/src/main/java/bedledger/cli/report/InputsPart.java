@@ -59,13 +59,9 @@ record InputsPart(Asked asked, EntryTables tables, FindingLines findings) {
                         asked.done().stream()
                                 .filter(entry -> entry.fact().places().contains(pile))
                                 .toList()),
-                findings.of(pile));
+                Concerning.of(findings.of(pile)));
     }
 
     /** One pile: its log day by day, and its entries. */
-    record PilePart(String anchor, String name, Table log, Table entries, List<FindingLine> findings) {
-        boolean hasFindings() {
-            return !findings.isEmpty();
-        }
-    }
+    record PilePart(String anchor, String name, Table log, Table entries, Concerning findings) {}
 }

@@ -75,7 +75,8 @@ record LotsPart(Asked asked, EntryTables tables, FindingLines findings) {
 
     private Phrase harvested(Entry entry) {
         String how = entry.fact() instanceof Harvesting.LotFound ? " found in store" : " from ";
-        return Phrase.of(entry.head().doneOn() + how)
+        return Phrase.whole(entry.head().doneOn().toString())
+                .plus(how)
                 .plus(tables.cells().parts().where(entry.fact()));
     }
 

@@ -27,6 +27,10 @@ record Phrase(List<Piece> pieces) {
         return new Phrase(List.of(new Piece(Piece.Kind.STRONG, text, "")));
     }
 
+    static Phrase whole(String text) {
+        return new Phrase(List.of(new Piece(Piece.Kind.WHOLE, text, "")));
+    }
+
     static Phrase code(String text) {
         return new Phrase(List.of(new Piece(Piece.Kind.CODE, text, "")));
     }
@@ -56,7 +60,8 @@ record Phrase(List<Piece> pieces) {
     /** The same with its plain words struck through; links stay as they are. */
     Phrase crossedOut() {
         return new Phrase(pieces.stream()
-                .map(piece -> piece.isPlain() ? new Piece(Piece.Kind.STRUCK, piece.text(), "") : piece)
+                .map(piece ->
+                        piece.isPlain() || piece.isWhole() ? new Piece(Piece.Kind.STRUCK, piece.text(), "") : piece)
                 .toList());
     }
 }

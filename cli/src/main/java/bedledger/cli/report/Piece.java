@@ -7,6 +7,8 @@ record Piece(Kind kind, String text, String href) {
         LINK,
         STRUCK,
         STRONG,
+        /** Not to be broken over two lines, such as a day. */
+        WHOLE,
         CODE
     }
 
@@ -28,6 +30,10 @@ record Piece(Kind kind, String text, String href) {
 
     boolean isStrong() {
         return kind == Kind.STRONG;
+    }
+
+    boolean isWhole() {
+        return kind == Kind.WHOLE;
     }
 
     boolean isCode() {

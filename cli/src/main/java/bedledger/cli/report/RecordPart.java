@@ -42,14 +42,14 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
         boolean strike = entry.fact() instanceof BookKeeping.Struck;
         boolean idle = asked.farm().standing().idle().contains(entry);
         return Row.of(
-                Cell.whole(leaves.moment(entry)),
+                Cell.whole(leaves.moment(entry)).asHeader(),
                 Cell.of(entry.writtenBy().name()),
                 Cell.of(asked.links().entry(number)),
                 Cell.of(before),
                 Cell.of((strike ? "struck: it no longer counts" : FactWords.of(entry.fact()))
                         + (idle ? " (without effect: the entry it answers was no longer in force)" : "")),
                 Cell.of(Fate.reason(entry)),
-                Cell.of(asked.links().entry(entry.number())).asHeader());
+                Cell.of(asked.links().entry(entry.number())));
     }
 
     /** Lag of the entries as first written; a correction's would say when the mistake was seen. */
@@ -126,8 +126,9 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
         long lag = cells.lag(entry);
         Row row = Row.of(
                 Cell.whole("#" + entry.number()).asHeader(),
-                Cell.of(leaves.moment(entry) + ", " + entry.writtenBy()),
-                Cell.of(entry.head().doneOn() + (lag == 0 ? "" : " (" + AuditCells.days(lag) + ")")),
+                Cell.of(Phrase.whole(leaves.moment(entry)).plus(", " + entry.writtenBy())),
+                Cell.of(Phrase.whole(entry.head().doneOn().toString())
+                        .plus(lag == 0 ? "" : " (" + AuditCells.days(lag) + ")")),
                 Cell.of(said(entry)),
                 cells.corrected(entry),
                 Cell.of(Phrase.code(leaves.of(entry.number()))).styled("hash"));

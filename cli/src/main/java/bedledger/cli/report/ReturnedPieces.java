@@ -13,21 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The pieces of each bed, season by season, with sums of shoots, roots and what was brought apart. */
 final class ReturnedPieces {
     private static final List<String> COLUMNS = List.of(
-            "source",
-            "date",
-            "dry, low",
-            "dry, best",
-            "dry, high",
-            "carbon",
-            "nitrogen",
-            "C:N",
-            "evidence",
-            "method and remarks",
-            "entries");
+            "source", "date", "dry, low", "dry, best", "dry, high", "carbon", "nitrogen", "C:N", "evidence", "entries");
 
     private final Asked asked;
     private final Masses masses;
@@ -60,8 +51,9 @@ final class ReturnedPieces {
     }
 
     private List<Row> rows(BedId bed, List<Return> pieces) {
-        List<Row> rows =
-                new ArrayList<>(pieces.stream().map(piece -> row(bed, piece)).toList());
+        List<Row> rows = new ArrayList<>(pieces.stream()
+                .flatMap(piece -> Stream.of(row(bed, piece), notes(piece)))
+                .toList());
         sum(bed, pieces, "Shoots", SourceKind::isShoots).ifPresent(rows::add);
         sum(bed, pieces, "Roots", SourceKind::isRoots).ifPresent(rows::add);
         sum(bed, pieces, "Brought", kind -> !kind.isShoots() && !kind.isRoots()).ifPresent(rows::add);
@@ -78,18 +70,15 @@ final class ReturnedPieces {
         cells.add(Cell.of(here.nitrogen().map(masses::words).orElse("not known")));
         cells.add(Cell.of(Masses.ratio(here.carbonToNitrogen())));
         cells.add(Cell.of(piece.evidence().words()));
-        cells.add(Cell.of(said(piece)));
         cells.add(Cell.of(asked.links().entries(piece.entries())));
         return Row.of(cells);
     }
 
-    private List<Phrase> said(Return piece) {
+    /** Method and remarks, in a row of their own under the figures. */
+    private Row notes(Return piece) {
         List<String> said = new ArrayList<>(List.of(piece.method()));
-        if (piece.beds().size() > 1) {
-            said.add("over " + piece.beds().size() + " beds, shared by area");
-        }
         said.addAll(piece.words());
-        return asked.links().linked(said);
+        return Row.of(Cell.across(COLUMNS.size(), asked.links().linked(said))).styled("notes");
     }
 
     /** The sum of one source's pieces; guesses from a typical yield are left out, as in the totals. */
@@ -105,7 +94,7 @@ final class ReturnedPieces {
         long unknown = counted.stream().filter(piece -> !piece.isKnown()).count();
         List<Cell> cells = new ArrayList<>(List.of(Cell.of(title + " together").asHeader(), Cell.of("")));
         cells.addAll(masses.cells(known));
-        cells.addAll(List.of(Cell.of(""), Cell.of(""), Cell.of(""), Cell.of("")));
+        cells.addAll(List.of(Cell.of(""), Cell.of(""), Cell.of("")));
         cells.add(Cell.of(unknown == 0 ? "" : "incomplete: not known for " + unknown + " of " + counted.size()));
         cells.add(Cell.of(asked.links()
                 .entries(counted.stream()

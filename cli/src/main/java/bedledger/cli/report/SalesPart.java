@@ -56,7 +56,7 @@ record SalesPart(Asked asked, EntryTables tables) {
                 List.of(
                         Cell.of(invoice.equals(NO_INVOICE) ? "none recorded" : invoice)
                                 .asHeader(),
-                        cells.date(entry),
+                        Cell.whole(entry.head().doneOn().toString()),
                         Cell.of(entry.fact() instanceof Selling.Sold ? "sold" : "came back"),
                         Cell.of(cells.parts().input(entry.fact())),
                         cells.what(entry),
@@ -64,7 +64,7 @@ record SalesPart(Asked asked, EntryTables tables) {
                         cells.files(entry),
                         cells.written(entry),
                         cells.corrected(entry),
-                        Cell.of(asked.links().entry(entry.number())).styled("fate")));
+                        cells.number(entry)));
     }
 
     Table donations() {

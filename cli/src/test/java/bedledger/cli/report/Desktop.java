@@ -1,0 +1,75 @@
+package bedledger.cli.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bedledger.cli.Bedledger;
+import bedledger.cli.Surroundings;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.random.RandomGeneratorFactory;
+
+/** A folder with books in it, a standing clock, and the program; and the demo's book, made once for all tests. */
+record Desktop(Path folder) {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-01-02T15:00:00Z"), ZoneOffset.UTC);
+
+    private static final class Demo {
+        static final Desktop DESK = made();
+
+        private static Desktop made() {
+            try {
+                Desktop desk = new Desktop(Files.createTempDirectory("bedledger-report"));
+                desk.run("demo", "farm");
+                return desk;
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        }
+    }
+
+    /** The demo's book is the folder {@code farm}. */
+    static Desktop withTheDemo() {
+        return Demo.DESK;
+    }
+
+    /** Carries a command out and hands back what it printed. */
+    String run(String... words) {
+        return typed("", words);
+    }
+
+    String typed(String input, String... words) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Surroundings around = new Surroundings(
+                folder,
+                Map.of("XDG_CONFIG_HOME", folder.resolve("settings").toString()),
+                CLOCK,
+                RandomGeneratorFactory.of("L64X128MixRandom").create(2025),
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                false);
+        int exit = new Bedledger(around).run(words);
+        assertThat(exit).as("exit code; it said: %s %s", out, err).isZero();
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    /** Writes a report of a book and reads it. */
+    Page report(String book, String... options) {
+        String[] words = new String[options.length + 3];
+        words[0] = "report";
+        words[1] = "--book";
+        words[2] = book;
+        System.arraycopy(options, 0, words, 3, options.length);
+        return Page.read(Path.of(run(words).strip()));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli.report;
+
+import org.jspecify.annotations.NullMarked;
