@@ -155,8 +155,12 @@ class SheetRefusedTest {
                         "a tarp lies on it already, since 2025-05-02"),
                 Case.of(
                         "two lots of one name",
-                        "date,did,beds,crop,quantity,lot\n2025-05-01,sow,N1,leek,,\n2025-09-01,harvest,N1,leek,5kg,L1\n"
-                                + "2025-09-02,harvest,N1,leek,5kg,L1\n",
+                        """
+                        date,did,beds,crop,quantity,lot
+                        2025-05-01,sow,N1,leek,,
+                        2025-09-01,harvest,N1,leek,5kg,L1
+                        2025-09-02,harvest,N1,leek,5kg,L1
+                        """,
                         "row 4",
                         "lot '2025/L1'",
                         "harvested already in 2025"));
