@@ -129,7 +129,7 @@ public final class Rules implements Callable<Integer> {
     }
 
     private void print(View view) {
-        around.out().println("Rule book " + view.id() + ", edition " + view.edition() + ": " + view.jurisdiction());
+        lines("", "Rule book " + view.id() + ", edition " + view.edition() + ": " + view.jurisdiction());
         lines("", view.source() + "; read " + view.read());
         for (RuleView rule : view.rules()) {
             around.out().println();
@@ -151,7 +151,11 @@ public final class Rules implements Callable<Integer> {
 
     private void print(String which, ExampleView example) {
         lines("    ", which + ": " + example.title() + " → " + example.outcome());
-        example.acts().forEach(act -> around.out().println("        " + act));
+        for (String act : example.acts()) {
+            List<String> lines = TextTable.wrapped(act, 68);
+            around.out().println("        " + lines.get(0));
+            lines.stream().skip(1).forEach(line -> around.out().println("            " + line));
+        }
     }
 
     private int printTables() {
