@@ -16,14 +16,17 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
+import java.util.stream.Stream;
 
 /** A grower's desk: a folder, a settings folder of its own, a clock that is set by hand, and the program. */
 final class Desk {
     private static final Instant NEW_YEAR = Instant.parse("2026-01-02T15:00:00Z");
     private final Path folder;
-    private final Map<String, String> environment = new HashMap<>();
+    private Map<String, String> environment = new HashMap<>();
     private final RandomGenerator random =
             RandomGeneratorFactory.of("L64X128MixRandom").create(2025);
     final SteppingClock clock = new SteppingClock(NEW_YEAR);
@@ -53,6 +56,12 @@ final class Desk {
         return this;
     }
 
+    /** The same desk, its variables seen through something. */
+    Desk answering(UnaryOperator<Map<String, String>> through) {
+        environment = through.apply(environment);
+        return this;
+    }
+
     /** Runs a command as typed after {@code bedledger}. */
     Said run(String line) {
         return run(SaidWords.of(line).toArray(String[]::new));
@@ -72,7 +81,7 @@ final class Desk {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Surroundings around = new Surroundings(
                 folder,
-                Map.copyOf(environment),
+                environment,
                 clock,
                 random,
                 new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
@@ -98,8 +107,33 @@ final class Desk {
 
     Desk lay(String name, byte[] bytes) {
         try {
+            Files.createDirectories(Objects.requireNonNull(file(name).getParent()));
             Files.write(file(name), bytes);
             return this;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** Puts one text in place of another in a file beside the book, as in an editor. */
+    Desk mend(String name, String wrong, String right) {
+        try {
+            String text = Files.readString(file(name));
+            // The reasons stand in the last columns and are left as they are.
+            return lay(name, text.replaceFirst(wrong, right));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** Copies a book, file by file. */
+    void copy(String book, String to) {
+        try (Stream<Path> all = Files.walk(file(book))) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                Path copy = file(to).resolve(file(book).relativize(file).toString());
+                Files.createDirectories(Objects.requireNonNull(copy.getParent()));
+                Files.copy(file, copy);
+            }
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

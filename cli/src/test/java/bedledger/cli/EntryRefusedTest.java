@@ -173,6 +173,18 @@ class EntryRefusedTest {
                         "did spread N3 --material \"Fether meal 13-0-0\" --quantity 5kg",
                         "no material of that name is listed",
                         "did you mean Feather meal 13-0-0?"),
+                Case.of(
+                        "an own value of what no table has",
+                        "did own-value brocoli --coefficient residue-dry-shar --value 0.1 --how oven",
+                        "of 'brocoli'",
+                        "did you mean broccoli",
+                        "coefficient 'residue-dry-shar'",
+                        "did you mean residue-dry-share?"),
+                Case.of(
+                        "an own value that cannot be",
+                        "did own-value broccoli --coefficient residue-dry-share --value 14 --how oven",
+                        "value '14'",
+                        "kg dry per kg fresh"),
                 Case.of("a choice that is none", "did end-cover N1 --how mowed", "how 'mowed'", "choose mown, tilled"),
                 Case.of("an unknown act", "did flial N1", "There is no act 'flial'", "Did you mean 'did flail'?")
                         .exits(Exit.USAGE),

@@ -21,6 +21,12 @@ record Said(int exit, String out, String err) {
         return this;
     }
 
+    /** No line is wider than a terminal of 80 columns. */
+    Said fits() {
+        assertThat(out.lines().filter(line -> line.length() > 80)).isEmpty();
+        return this;
+    }
+
     List<String> lines() {
         return out.lines().toList();
     }

@@ -12,6 +12,7 @@ import bedledger.projections.findings.RuleSheet;
 import bedledger.projections.tables.Coefficient;
 import bedledger.projections.tables.Tables;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -129,7 +130,7 @@ public final class Rules implements Callable<Integer> {
     }
 
     private void print(View view) {
-        around.out().println("Rule book " + view.id() + ", edition " + view.edition() + ": " + view.jurisdiction());
+        lines("", "Rule book " + view.id() + ", edition " + view.edition() + ": " + view.jurisdiction());
         lines("", view.source() + "; read " + view.read());
         for (RuleView rule : view.rules()) {
             around.out().println();
@@ -151,14 +152,20 @@ public final class Rules implements Callable<Integer> {
 
     private void print(String which, ExampleView example) {
         lines("    ", which + ": " + example.title() + " → " + example.outcome());
-        example.acts().forEach(act -> around.out().println("        " + act));
+        for (String act : example.acts()) {
+            List<String> lines = TextTable.wrapped(act, 68);
+            around.out().println("        " + lines.get(0));
+            lines.stream().skip(1).forEach(line -> around.out().println("            " + line));
+        }
     }
 
     private int printTables() {
         Tables all = Tables.bundled();
         TablesView view = new TablesView(
                 Tables.EDITION,
-                all.coefficients().stream().map(each -> view(all, each)).toList());
+                all.coefficients().stream()
+                        .sorted(Comparator.comparing(Coefficient::of).thenComparing(Coefficient::quantity))
+                        .map(each -> view(all, each)).toList());
         Output.Table table = new Output.Table(
                 List.of("of", "coefficient", "value", "low", "high", "unit", "status", "source", "note"),
                 view.coefficients().stream()
@@ -193,7 +200,8 @@ public final class Rules implements Callable<Integer> {
 
     private void printTables(TablesView view) {
         around.out().println("Tables, edition " + view.edition() + ". A farm's own value goes over any of them:");
-        around.out().println("bedledger did own-value broccoli --coefficient residue-dry-share --value 0.14 --how …\n");
+        around.out()
+                .println("did own-value broccoli --coefficient residue-dry-share --value 0.14 --how HOW\n");
         TextTable table = new TextTable("of", "coefficient", "value", "low–high", "status", "unit");
         view.coefficients()
                 .forEach(c -> table.row(

@@ -17,7 +17,6 @@ import bedledger.projections.tables.Tables;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,16 +77,23 @@ public record ReadBook(
 
     /** The tables, with this farm's own values over them. */
     public Tables tables() {
-        Tables bundled = Tables.bundled();
-        List<OwnValue> own = farm.ofKind(BookKeeping.OwnValueNoted.class).stream()
-                .map(entry -> own((BookKeeping.OwnValueNoted) entry.fact(), bundled))
-                .filter(Objects::nonNull)
-                .toList();
-        return bundled.with(own);
+        Tables tables = Tables.bundled();
+        for (Entry entry : farm.ofKind(BookKeeping.OwnValueNoted.class)) {
+            tables = with((BookKeeping.OwnValueNoted) entry.fact(), tables);
+        }
+        return tables;
     }
 
-    private static @Nullable OwnValue own(BookKeeping.OwnValueNoted noted, Tables tables) {
+    /** An own value for which the tables have no place leaves them as they are. */
+    private static Tables with(BookKeeping.OwnValueNoted noted, Tables tables) {
         try {
+            return tables.with(List.of(own(noted, tables)));
+        } catch (IllegalArgumentException noPlace) {
+            return tables;
+        }
+    }
+
+    private static OwnValue own(BookKeeping.OwnValueNoted noted, Tables tables) {
             String of = tables.crop(noted.of())
                     .map(crop -> crop.name())
                     .or(() -> tables.material(noted.of()))
@@ -98,9 +104,6 @@ public record ReadBook(
                     noted.value().value(),
                     range(noted),
                     noted.how());
-        } catch (IllegalArgumentException unknown) {
-            return null;
-        }
     }
 
     private static @Nullable Range range(BookKeeping.OwnValueNoted noted) {

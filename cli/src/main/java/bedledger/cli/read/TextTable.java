@@ -43,19 +43,43 @@ public final class TextTable {
                     .max()
                     .orElse(0);
         }
-        shrink(widths);
+        shrink(widths, longestWords());
         return widths;
     }
 
-    /** Takes from the widest column until the table fits. */
-    private static void shrink(int[] widths) {
+    private int[] longestWords() {
+        int[] longest = new int[header.size()];
+        java.util.stream.Stream.concat(java.util.stream.Stream.of(header), rows.stream())
+                .forEach(row -> {
+                    for (int column = 0; column < longest.length; column++) {
+                        for (String word : row.get(column).split(" ", -1)) {
+                            longest[column] = Math.max(longest[column], word.length());
+                        }
+                    }
+                });
+        return longest;
+    }
+
+    /** Takes from the widest column until the table fits: down to a readable width first, then to whole words, then anyhow. */
+    private static void shrink(int[] widths, int[] longestWords) {
+        int[] readable = new int[widths.length];
+        Arrays.fill(readable, NARROWEST);
+        int[] anyhow = new int[widths.length];
+        Arrays.fill(anyhow, 1);
+        for (int[] least : List.of(readable, longestWords, anyhow)) {
+            shrinkTo(least, widths);
+        }
+    }
+
+    private static void shrinkTo(int[] least, int[] widths) {
         int room = WIDTH - GAP * (widths.length - 1);
         while (Arrays.stream(widths).sum() > room) {
-            int widest = 0;
+            int widest = -1;
             for (int column = 0; column < widths.length; column++) {
-                widest = widths[column] >= widths[widest] ? column : widest;
+                boolean gives = widths[column] > least[column];
+                widest = gives && (widest < 0 || widths[column] >= widths[widest]) ? column : widest;
             }
-            if (widths[widest] <= NARROWEST) {
+            if (widest < 0) {
                 return;
             }
             widths[widest]--;

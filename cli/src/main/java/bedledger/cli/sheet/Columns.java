@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** What each column of a sheet holds: {@code date}, {@code did}, {@code act}, or an option of {@code did} by the same name. */
 final class Columns {
@@ -21,6 +22,9 @@ final class Columns {
 
     static final String LINE = "line-no";
     private static final Set<String> OWN = Set.of("date", "did", "act", REASON, LINE);
+    /** As a spreadsheet writes it inside a cell: one line break, however spelt. */
+    private static final Pattern LINE_BREAK = Pattern.compile("\\r\\n?");
+
     private final List<String> names;
 
     private Columns(List<String> names) {
@@ -77,7 +81,7 @@ final class Columns {
     Map<String, String> cells(SheetFile.Row row) {
         Map<String, String> cells = new LinkedHashMap<>();
         for (int at = 0; at < Math.min(names.size(), row.cells().size()); at++) {
-            String cell = row.cells().get(at).strip();
+            String cell = LINE_BREAK.matcher(row.cells().get(at)).replaceAll("\n").strip();
             if (!cell.isEmpty()) {
                 cells.put(names.get(at), cell);
             }

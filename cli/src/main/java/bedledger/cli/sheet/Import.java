@@ -33,14 +33,14 @@ public final class Import {
             Usage: bedledger import FILE.csv [options]
             Read a sheet, one row per act. The first row names the columns, in any order:
             date (2025-07-14), did (an act word), then any option of 'did' under the same
-            name, such as beds, crop, quantity, lot, noted_on, done_by, note. Rows that share
-            an 'act' id are one act over several lots or beds. The sheet is judged as a
-            whole, in the order of the work; if any row is refused, nothing is written. A row
-            that is in the book already is left out, so a sheet can be read again.
+            name, such as beds, crop, quantity, lot, noted_on, done_by, note. Rows that
+            share an 'act' id are one act over several lots or beds. The sheet is judged as
+            a whole, in the order of the work; if any row is refused, nothing is written. A
+            row that is in the book already is left out, so a sheet can be read again.
 
               --dry-run             say what would happen, write nothing
               --rejects FILE        write the refused rows, with the reason, to FILE
-              --leave-rejected      write the good rows and leave the refused ones in --rejects
+              --leave-rejected      write the good rows, leave the refused ones in --rejects
               --separator ;         what stands between the cells (a comma if left out)
               --decimal-comma       numbers have a decimal comma: 12,5kg
             """;

@@ -79,10 +79,11 @@ record SheetFile(List<String> header, List<Row> rows) {
         }
     }
 
+    /** The line and the reason, without the library's own words around them. */
     private static String reason(CsvParseException malformed) {
+        String where = String.valueOf(malformed.getMessage()).replaceFirst("^.*started in ", "in the row of ");
         Throwable cause = malformed.getCause();
-        return String.valueOf(
-                cause == null ? malformed.getMessage() : malformed.getMessage() + " " + cause.getMessage());
+        return cause == null ? where : where + ", " + cause.getMessage();
     }
 
     private static String text(Path file, Path shown) {

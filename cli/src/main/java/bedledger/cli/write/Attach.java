@@ -24,8 +24,8 @@ import java.util.List;
 public final class Attach {
     private static final String HELP = """
             Usage: bedledger attach NUMBER FILE
-            Keep a copy of a document (receipt, letter, photo) with the book, and its content hash
-            in the log, so that it cannot be exchanged unseen.
+            Keep a copy of a document (receipt, letter, photo) with the book, and its
+            content hash in the log, so that it cannot be exchanged unseen.
 
             Example: bedledger attach 13 seed-receipt-502.pdf
             """;

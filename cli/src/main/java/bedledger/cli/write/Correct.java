@@ -24,9 +24,10 @@ import org.jspecify.annotations.Nullable;
 public final class Correct {
     static final String HELP = """
             Usage: bedledger correct NUMBER [ACT] --why REASON [what is different]
-            Replace an entry by the whole new fact. What you do not give again stays as it was;
-            the first entry stays in the book and is shown as replaced, with your reason.
-            Give what is different as you would give it to 'did'; --drop OPTION leaves one out.
+            Replace an entry by the whole new fact. What you do not give again stays as it
+            was; the first entry stays in the book and is shown as replaced, with your
+            reason. Give what is different as you would give it to 'did'; --drop OPTION
+            leaves one out.
 
             Example: bedledger correct 31 --why "figures swapped" --quantity 13.5kg
             """;

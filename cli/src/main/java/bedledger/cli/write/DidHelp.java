@@ -20,7 +20,8 @@ final class DidHelp {
                        bedledger did flip BEDS …    the acts of a flip in one command
                        bedledger did -              one act a line from standard input
 
-                Days: today, yesterday, mon, 14, 2025-07-14. Beds: N1 N2, N1,N2, N1..N4, a field.
+                Days: today, yesterday, mon, 14, 2025-07-14.
+                Beds: N1 N2, N1,N2, N1..N4, a field.
                 Quantities carry their unit: 38.5kg, 85lb, 120heads, 0.25m2.
                 """);
         for (Class<?> topic : Acts.topics()) {

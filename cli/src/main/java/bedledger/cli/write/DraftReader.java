@@ -7,6 +7,7 @@ import bedledger.language.Area;
 import bedledger.language.Ask;
 import bedledger.language.BadValue;
 import bedledger.language.BedId;
+import bedledger.language.BookKeeping;
 import bedledger.language.CropName;
 import bedledger.language.DocumentId;
 import bedledger.language.Fact;
@@ -83,6 +84,8 @@ public final class DraftReader {
         Optional<Fact> fact = reader.read(texts);
         reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
         fact.flatMap(known::unusable).ifPresent(problems::add);
+        fact.filter(BookKeeping.OwnValueNoted.class::isInstance)
+                .ifPresent(noted -> problems.addAll(known.faults((BookKeeping.OwnValueNoted) noted)));
         Optional<Draft> draft = fact.map(read -> new Draft(head, read));
         readable = dayStands ? draft.orElse(null) : null;
         return problems.isEmpty() ? draft : Optional.empty();
@@ -145,7 +148,7 @@ public final class DraftReader {
                             : places.listedMaterial(word));
         }
         if (type == CropName.class) {
-            return List.of(kind.type() == bedledger.language.BookKeeping.CropAdded.class ? word : crop(word));
+            return List.of(kind.type() == BookKeeping.CropAdded.class ? word : crop(word));
         }
         if (type == FieldId.class) {
             return List.of(places.place("field", word));

@@ -19,13 +19,13 @@ import org.jspecify.annotations.Nullable;
 final class Flip {
     static final String HELP = """
             Usage: bedledger did flip BEDS --drip --flail [--harrow] --tarp MATERIAL
-            Pull the drip lines, flail the residue where it stands, break up the roots and lay
-            a tarp: each is an entry of its own, all are written or none.
+            Pull the drip lines, flail the residue where it stands, break up the roots and
+            lay a tarp: each is an entry of its own, all are written or none.
               --drip             the drip lines were pulled
               --flail            the residue was flail-mowed   [--passes N] [--half-bed]
               --harrow           the roots were harrowed
               --tarp MATERIAL    a tarp was laid
-              --on, --done-by, --people, --minutes, --note and the like hold for each of them
+              --on, --done-by, --people, --minutes, --note and the like: of each of them
 
             Example: bedledger did flip N3..N6 --drip --flail --tarp "silage film"
             """;

@@ -12,6 +12,7 @@ import bedledger.language.LotId;
 import bedledger.language.NaturalOrder;
 import bedledger.language.Place;
 import bedledger.language.Problem;
+import bedledger.language.Problem;
 import bedledger.projections.tables.Crop;
 import bedledger.projections.tables.Quantity;
 import bedledger.projections.tables.Tables;
@@ -72,6 +73,10 @@ public final class Known {
                 .filter(name -> name.equalsIgnoreCase(typed.strip()))
                 .findFirst()
                 .map(CropName::new));
+    }
+
+    List<Problem> faults(BookKeeping.OwnValueNoted noted) {
+        return new OwnValues(tables, this).faults(noted);
     }
 
     private Set<String> crops() {

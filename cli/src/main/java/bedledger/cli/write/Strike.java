@@ -10,8 +10,8 @@ import java.util.List;
 public final class Strike {
     private static final String HELP = """
             Usage: bedledger strike NUMBER --why REASON
-            Void an entry that should never have been written. It stays in the book and is shown
-            as struck, with your reason.
+            Void an entry that should never have been written. It stays in the book and is
+            shown as struck, with your reason.
 
             Example: bedledger strike 31 --why "written twice"
             """;
