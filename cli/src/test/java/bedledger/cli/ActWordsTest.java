@@ -55,8 +55,7 @@ class ActWordsTest {
     void booksBeforeTheExamples() {
         desk.run("new bare --farm \"Ash Corner\"").done();
         desk.run("new prepared --farm \"Ash Corner\"").done();
-        desk.typed(
-                        """
+        desk.typed("""
                         register-field North --gross 0.05ha --on 2025-01-05
                         lay-out N1..N8 --field North --length 20m --width 0.75m --on 2025-01-05
                         list-material "Feather meal 13-0-0" --on 2025-01-05
@@ -64,9 +63,7 @@ class ActWordsTest {
                         build-pile P1 --on 2025-01-05
                         found-lot 2025/CA-0901 --crop carrot --quantity 96kg --on 2025-09-01
                         found-lot 2025/CA-0908 --crop carrot --quantity 118kg --on 2025-09-08
-                        """,
-                        "did - --book prepared")
-                .done();
+                        """, "did - --book prepared").done();
     }
 
     static Stream<ActKind> kinds() {
@@ -100,7 +97,8 @@ class ActWordsTest {
         ActKind kind = Acts.byWord(word).orElseThrow();
         String help = desk.run("did " + word + " --help").done().fits().out();
         String flowing = help.replaceAll("\\s+", " ");
-        assertThat(flowing).contains("Usage: bedledger did " + word, kind.help(), "Example: bedledger " + kind.example());
+        assertThat(flowing)
+                .contains("Usage: bedledger did " + word, kind.help(), "Example: bedledger " + kind.example());
         kind.asks().stream()
                 .filter(ask -> !ask.bare())
                 .map(Ask::option)
@@ -120,7 +118,9 @@ class ActWordsTest {
             ActKind kind = Acts.of(type.asSubclass(Fact.class));
             assertThat(kind.help()).as("help of %s", type).isNotBlank().endsWith(".");
             if (BY_COMMAND.contains(type)) {
-                assertThat(kind.word()).as("word of %s, which has a command", type).isEmpty();
+                assertThat(kind.word())
+                        .as("word of %s, which has a command", type)
+                        .isEmpty();
             } else {
                 assertThat(kind.word()).as("word of %s", type).matches("[a-z]+(-[a-z]+)*");
                 assertThat(SaidWords.of(kind.example()))
@@ -133,7 +133,8 @@ class ActWordsTest {
     @Test
     void noTwoKindsShareAWordOrAStoredName() {
         assertThat(Acts.words()).doesNotHaveDuplicates().doesNotContain("flip");
-        assertThat(Acts.all().stream().map(ActKind::name)).doesNotHaveDuplicates().allMatch(name -> name.matches(
-                "[a-z]+\\.[a-z]+(-[a-z]+)*"));
+        assertThat(Acts.all().stream().map(ActKind::name))
+                .doesNotHaveDuplicates()
+                .allMatch(name -> name.matches("[a-z]+\\.[a-z]+(-[a-z]+)*"));
     }
 }

@@ -68,7 +68,9 @@ class BookPlaceTest {
         Sealed before = desk.sealed("farm");
         Files.setPosixFilePermissions(farm, PosixFilePermissions.fromString("r-xr-xr-x"));
         try {
-            assumeThat(Files.isWritable(farm)).as("this user may write anywhere").isFalse();
+            assumeThat(Files.isWritable(farm))
+                    .as("this user may write anywhere")
+                    .isFalse();
             desk.run("did weather --rain 4mm --book farm")
                     .refused(Exit.IO, "Nothing was written", "read-only for you", "Change its rights");
             assertThat(desk.sealed("farm")).isEqualTo(before);
@@ -90,7 +92,8 @@ class BookPlaceTest {
 
     @Test
     void startsNoBookWhereItsKeyCannotBeKept() {
-        desk.lay("taken", "a file\n").variable("XDG_CONFIG_HOME", folder.resolve("taken").toString());
+        desk.lay("taken", "a file\n")
+                .variable("XDG_CONFIG_HOME", folder.resolve("taken").toString());
         desk.run("new farm --farm \"Ash Corner\"")
                 .refused(Exit.CANNOT_CREATE, "The book was not started: its key could not be kept");
         assertThat(folder.resolve("farm")).doesNotExist();
@@ -113,8 +116,10 @@ class BookPlaceTest {
         desk.run("new farm --farm A --written 2025-01-01").refused(Exit.REFUSED, "this is no practice book");
         desk.run("new farm").refused(Exit.USAGE, "--farm");
         assertThat(folder.resolve("farm")).doesNotExist();
-        assertThat(folder.resolve("settings/bedledger/keys")).satisfiesAnyOf(
-                keys -> assertThat(keys).doesNotExist(), keys -> assertThat(keys).isEmptyDirectory());
+        assertThat(folder.resolve("settings/bedledger/keys"))
+                .satisfiesAnyOf(
+                        keys -> assertThat(keys).doesNotExist(),
+                        keys -> assertThat(keys).isEmptyDirectory());
     }
 
     @Test
@@ -149,9 +154,7 @@ class BookPlaceTest {
         book();
         Desk other = desk.answering(DayForEveryName::new);
         other.run("did register-field North --gross 0.05ha --book farm").done();
-        assertThat(desk.entries("farm"))
-                .extracting(Entry::writtenAt)
-                .containsOnly(desk.clock.instant());
+        assertThat(desk.entries("farm")).extracting(Entry::writtenAt).containsOnly(desk.clock.instant());
     }
 
     @Test
@@ -159,7 +162,8 @@ class BookPlaceTest {
         book();
         String checkpoints = Files.readString(folder.resolve("farm/checkpoints.txt"));
         desk.variable("XDG_CONFIG_HOME", folder.resolve("elsewhere").toString());
-        Said said = desk.run("did register-field North --gross 0.05ha --book farm").done();
+        Said said =
+                desk.run("did register-field North --gross 0.05ha --book farm").done();
         assertThat(said.err()).contains("No checkpoint was signed: the book's key is not on this computer");
         assertThat(folder.resolve("farm/checkpoints.txt")).hasContent(checkpoints);
         assertThat(desk.run("verify --book farm").done().out()).contains("2 entries", "1 entries sealed, 1 not yet");

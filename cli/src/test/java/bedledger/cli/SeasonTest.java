@@ -107,22 +107,30 @@ class SeasonTest {
         assertThat(bed("--as-known-on 2025-07-18")).doesNotContain("harrow");
         assertThat(bed("--as-known-on 2025-07-19"))
                 .containsSubsequence("2025-07-12       tarp: K1 K2", "2025-07-15  4 d  harrow: K1 K2");
-        assertThat(bed("--on " + Season.END)).containsSubsequence("tarp: K1 K2", "4 d  harrow: K1 K2", "check-tarp: K1");
+        assertThat(bed("--on " + Season.END))
+                .containsSubsequence("tarp: K1 K2", "4 d  harrow: K1 K2", "check-tarp: K1");
         assertThat(said.run("beds --on 2025-07-16 --book farm").done().out()).contains("silage film since 2025-07-12");
     }
 
     @Test
     void judgesOnlyWhatWasKnown() {
-        String before = said.run("check --all --as-known-on 2025-08-08 --book farm").done().out();
+        String before = said.run("check --all --as-known-on 2025-08-08 --book farm")
+                .done()
+                .out();
         assertThat(before).contains("Findings on 2025-08-08").doesNotContain("PEP-0715");
-        assertThat(said.run("check --all --as-known-on 2025-08-09 --book farm").done().out()).contains("PEP-0715");
+        assertThat(said.run("check --all --as-known-on 2025-08-09 --book farm")
+                        .done()
+                        .out())
+                .contains("PEP-0715");
     }
 
     @Test
     void saysThatSomethingWasNotKnownYet() {
-        said.run("bed K1 --as-known-on 2025-02-09 --book farm").refused(Exit.REFUSED, "no bed 'K1', as known on 2025-02-09");
+        said.run("bed K1 --as-known-on 2025-02-09 --book farm")
+                .refused(Exit.REFUSED, "no bed 'K1', as known on 2025-02-09");
         said.run("entry 62 --as-known-on 2025-07-10 --book farm").refused(Exit.REFUSED, "no entry #62, as known on");
-        assertThat(said.run("beds --as-known-on 2025-02-09 --book farm").done().out()).contains("No beds yet.");
+        assertThat(said.run("beds --as-known-on 2025-02-09 --book farm").done().out())
+                .contains("No beds yet.");
     }
 
     @Test
@@ -131,7 +139,9 @@ class SeasonTest {
             said.run("beds --book farm --on " + day).done().fits();
             said.run("check --all --book farm --on " + day).done().fits();
             for (String by : List.of("piece", "bed", "crop", "flip", "season")) {
-                said.run("returned --with-typical --book farm --by " + by + " --on " + day).done().fits();
+                said.run("returned --with-typical --book farm --by " + by + " --on " + day)
+                        .done()
+                        .fits();
             }
         }
         for (String bed : List.of("K1", "K2", "K5", "G1", "G2", "G4")) {

@@ -109,7 +109,11 @@ class SheetRefusedTest {
                         "date,did,beds,crop,quantity\n2025-05-01,sow,N1,leek,\"2,5g\"\n",
                         "quantity '2,5g'",
                         "decimal point"),
-                Case.of("an unknown act", "date,did,beds\n2025-05-01,flial,N1\n", "did 'flial'", "did you mean 'flail'?"),
+                Case.of(
+                        "an unknown act",
+                        "date,did,beds\n2025-05-01,flial,N1\n",
+                        "did 'flial'",
+                        "did you mean 'flail'?"),
                 Case.of(
                         "a cell the act does not ask for",
                         "date,did,beds,quantity\n2025-05-01,flail,N1,3kg\n",
@@ -153,17 +157,12 @@ class SheetRefusedTest {
                         "date,did,beds\n2025-05-02,tarp,N1\n2025-05-03,tarp,N1\n",
                         "row 3",
                         "a tarp lies on it already, since 2025-05-02"),
-                Case.of(
-                        "two lots of one name",
-                        """
+                Case.of("two lots of one name", """
                         date,did,beds,crop,quantity,lot
                         2025-05-01,sow,N1,leek,,
                         2025-09-01,harvest,N1,leek,5kg,L1
                         2025-09-02,harvest,N1,leek,5kg,L1
-                        """,
-                        "row 4",
-                        "lot '2025/L1'",
-                        "harvested already in 2025"));
+                        """, "row 4", "lot '2025/L1'", "harvested already in 2025"));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -85,7 +85,8 @@ class SheetTest {
         desk.run("did sow N1 --crop leek --on 2025-04-10 --book farm").done();
         desk.lay("s.csv", LEEKS);
         assertThat(desk.run("import s.csv --book farm").done().out()).contains("Wrote 2 acts");
-        desk.run("correct 8 --why \"weighed again\" --quantity 13kg --book farm").done();
+        desk.run("correct 8 --why \"weighed again\" --quantity 13kg --book farm")
+                .done();
         assertThat(desk.run("import s.csv --book farm").done().out()).contains("Nothing to write; 3 are");
     }
 
@@ -121,9 +122,7 @@ class SheetTest {
 
     @Test
     void makesRowsThatShareAnActIdOneActOverSeveralLots() {
-        desk.lay(
-                "s.csv",
-                """
+        desk.lay("s.csv", """
                 date,act,did,beds,crop,quantity,lot,lots,as,invoice
                 2025-09-30,inv 7,sell,,,,,L1=2kg,organic,7
                 2025-04-10,,sow,N1,leek,,,,,
@@ -133,15 +132,12 @@ class SheetTest {
                 """);
         assertThat(desk.run("import s.csv --book farm").done().out()).contains("Wrote 4 acts");
         assertThat(desk.entries("farm").get(6).fact())
-                .hasToString(
-                        "Sold[lots=[2025/L1=2 kg, 2025/L2=3 kg], as=ORGANIC, buyer=null, invoice=7, price=null]");
+                .hasToString("Sold[lots=[2025/L1=2 kg, 2025/L2=3 kg], as=ORGANIC, buyer=null, invoice=7, price=null]");
     }
 
     @Test
     void readsWhatIsNewOnADayInTheOrderOfTheWorkWhateverTheOrderOfTheRows() {
-        desk.lay(
-                "s.csv",
-                """
+        desk.lay("s.csv", """
                 date,place_in_day,did,beds,material,quantity
                 2025-05-01,2,spread,N1,Feather meal,3kg
                 2025-05-01,1,list-material,,Feather meal,
@@ -153,7 +149,8 @@ class SheetTest {
     @Test
     void leavesRefusedRowsInAFileThatCanBeMendedAndReadAgain() {
         desk.lay("s.csv", LEEKS + "2025-09-03,harvest,N9,leek,\"9,5kg\"\n2025-09-04,harvest,N1,leek,8kg\n");
-        Said said = desk.run("import s.csv --rejects r.csv --leave-rejected --book farm").done();
+        Said said = desk.run("import s.csv --rejects r.csv --leave-rejected --book farm")
+                .done();
         assertThat(said.err()).contains("1 row refused, 4 acts good", "row 5 (line 5)", "r.csv; mend them there");
         assertThat(said.out()).contains("Wrote 4 acts");
         assertThat(desk.file("r.csv")).content().contains("reject_reason,line_no", "there is no such bed", ",5");
@@ -170,7 +167,10 @@ class SheetTest {
     void leavesEveryRowOfARefusedActInTheFile() {
         desk.lay("s.csv", "date,did,beds,act\n2025-05-01,flail,N1,a\n2025-05-01,flail,N9,a\n2025-05-02,flail,N2,b\n");
         desk.run("import s.csv --rejects r.csv --leave-rejected --book farm").done();
-        assertThat(desk.file("r.csv")).content().contains("flail,N1,a", "flail,N9,a").doesNotContain("N2");
+        assertThat(desk.file("r.csv"))
+                .content()
+                .contains("flail,N1,a", "flail,N9,a")
+                .doesNotContain("N2");
         assertThat(desk.entries("farm")).hasSize(7);
     }
 
@@ -178,7 +178,8 @@ class SheetTest {
     void writesNothingWhereOneRowIsRefused() {
         desk.lay("s.csv", LEEKS + "2025-09-03,harvest,N9,leek,9kg\n");
         Sealed before = desk.sealed("farm");
-        desk.run("import s.csv --rejects r.csv --book farm").refused(Exit.REFUSED, "Nothing was written", "3 acts good");
+        desk.run("import s.csv --rejects r.csv --book farm")
+                .refused(Exit.REFUSED, "Nothing was written", "3 acts good");
         assertThat(desk.sealed("farm")).isEqualTo(before);
         assertThat(desk.file("r.csv")).exists();
     }

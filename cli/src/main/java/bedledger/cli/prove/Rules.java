@@ -165,7 +165,8 @@ public final class Rules implements Callable<Integer> {
                 Tables.EDITION,
                 all.coefficients().stream()
                         .sorted(Comparator.comparing(Coefficient::of).thenComparing(Coefficient::quantity))
-                        .map(each -> view(all, each)).toList());
+                        .map(each -> view(all, each))
+                        .toList());
         Output.Table table = new Output.Table(
                 List.of("of", "coefficient", "value", "low", "high", "unit", "status", "source", "note"),
                 view.coefficients().stream()
@@ -200,8 +201,7 @@ public final class Rules implements Callable<Integer> {
 
     private void printTables(TablesView view) {
         around.out().println("Tables, edition " + view.edition() + ". A farm's own value goes over any of them:");
-        around.out()
-                .println("did own-value broccoli --coefficient residue-dry-share --value 0.14 --how HOW\n");
+        around.out().println("did own-value broccoli --coefficient residue-dry-share --value 0.14 --how HOW\n");
         TextTable table = new TextTable("of", "coefficient", "value", "low–high", "status", "unit");
         view.coefficients()
                 .forEach(c -> table.row(

@@ -94,16 +94,16 @@ public record ReadBook(
     }
 
     private static OwnValue own(BookKeeping.OwnValueNoted noted, Tables tables) {
-            String of = tables.crop(noted.of())
-                    .map(crop -> crop.name())
-                    .or(() -> tables.material(noted.of()))
-                    .orElse(noted.of());
-            return new OwnValue(
-                    of,
-                    Quantity.parse(noted.coefficient().replace('-', ' ')),
-                    noted.value().value(),
-                    range(noted),
-                    noted.how());
+        String of = tables.crop(noted.of())
+                .map(crop -> crop.name())
+                .or(() -> tables.material(noted.of()))
+                .orElse(noted.of());
+        return new OwnValue(
+                of,
+                Quantity.parse(noted.coefficient().replace('-', ' ')),
+                noted.value().value(),
+                range(noted),
+                noted.how());
     }
 
     private static @Nullable Range range(BookKeeping.OwnValueNoted noted) {

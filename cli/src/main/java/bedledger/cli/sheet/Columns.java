@@ -81,7 +81,8 @@ final class Columns {
     Map<String, String> cells(SheetFile.Row row) {
         Map<String, String> cells = new LinkedHashMap<>();
         for (int at = 0; at < Math.min(names.size(), row.cells().size()); at++) {
-            String cell = LINE_BREAK.matcher(row.cells().get(at)).replaceAll("\n").strip();
+            String cell =
+                    LINE_BREAK.matcher(row.cells().get(at)).replaceAll("\n").strip();
             if (!cell.isEmpty()) {
                 cells.put(names.get(at), cell);
             }

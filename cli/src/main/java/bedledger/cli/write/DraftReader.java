@@ -83,7 +83,6 @@ public final class DraftReader {
         FactReader reader = new FactReader(kind);
         Optional<Fact> fact = reader.read(texts);
         reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
-        fact.flatMap(known::unusable).ifPresent(problems::add);
         fact.filter(BookKeeping.OwnValueNoted.class::isInstance)
                 .ifPresent(noted -> problems.addAll(known.faults((BookKeeping.OwnValueNoted) noted)));
         Optional<Draft> draft = fact.map(read -> new Draft(head, read));

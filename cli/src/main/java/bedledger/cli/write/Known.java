@@ -5,19 +5,15 @@ import bedledger.domain.Draft;
 import bedledger.language.BedId;
 import bedledger.language.BookKeeping;
 import bedledger.language.CropName;
-import bedledger.language.Fact;
 import bedledger.language.FieldId;
 import bedledger.language.Land;
 import bedledger.language.LotId;
 import bedledger.language.NaturalOrder;
 import bedledger.language.Place;
 import bedledger.language.Problem;
-import bedledger.language.Problem;
 import bedledger.projections.tables.Crop;
-import bedledger.projections.tables.Quantity;
 import bedledger.projections.tables.Tables;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -76,7 +72,7 @@ public final class Known {
     }
 
     List<Problem> faults(BookKeeping.OwnValueNoted noted) {
-        return new OwnValues(tables, this).faults(noted);
+        return new OwnValues(tables(), this).faults(noted);
     }
 
     private Set<String> crops() {
@@ -120,33 +116,6 @@ public final class Known {
 
     boolean hasLot(LotId lot) {
         return names("lot").contains(lot.toString());
-    }
-
-    /** Why an own value could be put over nothing: no such crop or material, no such coefficient. */
-    Optional<Problem> unusable(Fact fact) {
-        if (!(fact instanceof BookKeeping.OwnValueNoted noted)) {
-            return Optional.empty();
-        }
-        if (crop(noted.of()).isEmpty() && tables().material(noted.of()).isEmpty()) {
-            return Optional.of(new Problem(
-                    "own-value",
-                    noted.of(),
-                    "the tables have no such crop or material",
-                    "see: bedledger rules --tables; a crop is added with: did add-crop"));
-        }
-        try {
-            Quantity.parse(noted.coefficient().replace('-', ' '));
-            return Optional.empty();
-        } catch (IllegalArgumentException unknown) {
-            List<String> names = Arrays.stream(Quantity.values())
-                    .map(quantity -> quantity.words().replace(' ', '-'))
-                    .toList();
-            return Optional.of(new Problem(
-                    "coefficient",
-                    noted.coefficient(),
-                    "the tables have no such coefficient",
-                    "choose " + String.join(", ", names)));
-        }
     }
 
     /** Learns the names that a draft brings in, for the drafts read after it. */

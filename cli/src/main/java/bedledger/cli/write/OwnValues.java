@@ -24,15 +24,18 @@ final class OwnValues {
 
     List<Problem> faults(BookKeeping.OwnValueNoted noted) {
         List<Problem> faults = new ArrayList<>();
-        boolean tabled =
-                tables.crop(noted.of()).isPresent() || tables.material(noted.of()).isPresent();
+        boolean tabled = tables.crop(noted.of()).isPresent()
+                || tables.material(noted.of()).isPresent();
         if (!tabled && known.crop(noted.of()).isEmpty()) {
             faults.add(new Problem("of", noted.of(), "the tables have no such crop or material", nearest(noted.of())));
         }
         Optional<Quantity> quantity = quantity(noted.coefficient());
         if (quantity.isEmpty()) {
             faults.add(new Problem(
-                    "coefficient", noted.coefficient(), "the tables have no such coefficient", near(noted.coefficient())));
+                    "coefficient",
+                    noted.coefficient(),
+                    "the tables have no such coefficient",
+                    near(noted.coefficient())));
         } else if (tabled) {
             absurd(noted, quantity.get()).ifPresent(faults::add);
         }
@@ -41,8 +44,7 @@ final class OwnValues {
 
     private Optional<Problem> absurd(BookKeeping.OwnValueNoted noted, Quantity quantity) {
         try {
-            tables.with(List.of(
-                    new OwnValue(noted.of(), quantity, noted.value().value(), null, noted.how())));
+            tables.with(List.of(new OwnValue(noted.of(), quantity, noted.value().value(), null, noted.how())));
             return Optional.empty();
         } catch (IllegalArgumentException tooMuch) {
             return Optional.of(new Problem(
