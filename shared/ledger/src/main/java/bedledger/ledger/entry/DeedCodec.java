@@ -64,6 +64,9 @@ public final class DeedCodec {
                 .orElseThrow(() -> new UnreadableEntry("The entry kind '" + name
                         + "' is not known to this program. A newer Bedledger wrote it: update, then try again."));
         JsonNode payload = Upcasters.upToDate(kind, revision, stored);
+        if (!payload.isObject()) {
+            throw new UnreadableEntry("The payload of '" + name + "' is not an object.");
+        }
         try {
             HeadCodec.Split split = HeadCodec.read(payload);
             return new Deed(split.head(), fact(kind, split.rest()));
@@ -84,13 +87,14 @@ public final class DeedCodec {
         }
         if (!rest.isEmpty()) {
             throw new UnreadableEntry("The payload of '" + kind.name() + "' holds " + rest.keySet()
-                    + ", which revision " + kind.revision() + " does not have.");
+                    + ", which revision " + kind.revision()
+                    + " does not have. A newer Bedledger wrote it: update, then try again.");
         }
         return kind.make(values);
     }
 
     private static List<Object> list(Ask ask, JsonNode node) {
-        if (!node.isArray()) {
+        if (!node.isArray() || node.isEmpty()) {
             throw new UnreadableEntry("'" + ask.name() + "' is not a list.");
         }
         List<Object> values = new ArrayList<>();
@@ -100,9 +104,9 @@ public final class DeedCodec {
 
     private static Object value(Class<?> type, JsonNode node) {
         if (Located.class.isAssignableFrom(type)) {
+            Parts.requireJust(node, "lots", "lot", "quantity");
             return FactReader.parse(
-                    type,
-                    node.path("lot").asText() + "=" + node.path("quantity").asText());
+                    type, Parts.text(node.path("lot"), "lot") + "=" + Parts.text(node.path("quantity"), "quantity"));
         }
         boolean flag = type == Boolean.class || type == boolean.class;
         boolean whole = type == Integer.class || type == int.class || type == long.class;
