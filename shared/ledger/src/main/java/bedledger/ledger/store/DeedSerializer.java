@@ -50,13 +50,7 @@ final class DeedSerializer implements Serializer {
             return (T) MetaData.emptyInstance();
         }
         byte[] bytes = converter.convert(stored, byte[].class).getData();
-        return (T) DeedCodec.read(type.getName(), revision(type), CanonicalJson.readStrict(bytes));
-    }
-
-    /** 0, which no kind has, where it is no number: the codec then says what it does not know. */
-    private static int revision(SerializedType type) {
-        String revision = type.getRevision();
-        return revision != null && revision.matches("[1-9][0-9]{0,6}") ? Integer.parseInt(revision) : 0;
+        return (T) DeedCodec.read(type.getName(), String.valueOf(type.getRevision()), bytes);
     }
 
     @Override
