@@ -9,6 +9,7 @@ import bedledger.language.FactReader;
 import bedledger.language.Located;
 import bedledger.language.LotAmount;
 import bedledger.language.Words;
+import bedledger.ledger.json.CanonicalJson;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -17,10 +18,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Writes and reads the payload of an entry: one JSON object with the fields of the head and of the fact side by side. */
 public final class DeedCodec {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+    private static final Pattern REVISION = Pattern.compile("[1-9][0-9]{0,6}");
 
     /** The payload; what was not recorded is left out. */
     public static ObjectNode write(Deed deed) {
@@ -64,12 +67,28 @@ public final class DeedCodec {
                 .orElseThrow(() -> new UnreadableEntry("The entry kind '" + name
                         + "' is not known to this program. A newer Bedledger wrote it: update, then try again."));
         JsonNode payload = Upcasters.upToDate(kind, revision, stored);
+        if (!payload.isObject()) {
+            throw new UnreadableEntry("The payload of '" + name + "' is not an object.");
+        }
         try {
             HeadCodec.Split split = HeadCodec.read(payload);
             return new Deed(split.head(), fact(kind, split.rest()));
         } catch (BadValue | IllegalStateException | ClassCastException bad) {
             throw new UnreadableEntry("The payload of '" + name + "' cannot be read: " + bad.getMessage(), bad);
         }
+    }
+
+    /** The same from the columns of a row, which hold the revision as text and the payload as canonical JSON. */
+    public static Deed read(String name, String revision, byte[] payload) {
+        // No kind has revision 0: what is no number is one this program does not know.
+        int number = REVISION.matcher(revision).matches() ? Integer.parseInt(revision) : 0;
+        JsonNode stored;
+        try {
+            stored = CanonicalJson.readStrict(payload);
+        } catch (IllegalArgumentException notJson) {
+            throw new UnreadableEntry("The payload of '" + name + "' is not JSON: " + notJson.getMessage(), notJson);
+        }
+        return read(name, number, stored);
     }
 
     private static Fact fact(ActKind kind, Map<String, JsonNode> rest) {
@@ -84,13 +103,14 @@ public final class DeedCodec {
         }
         if (!rest.isEmpty()) {
             throw new UnreadableEntry("The payload of '" + kind.name() + "' holds " + rest.keySet()
-                    + ", which revision " + kind.revision() + " does not have.");
+                    + ", which revision " + kind.revision()
+                    + " does not have. A newer Bedledger wrote it: update, then try again.");
         }
         return kind.make(values);
     }
 
     private static List<Object> list(Ask ask, JsonNode node) {
-        if (!node.isArray()) {
+        if (!node.isArray() || node.isEmpty()) {
             throw new UnreadableEntry("'" + ask.name() + "' is not a list.");
         }
         List<Object> values = new ArrayList<>();
@@ -100,9 +120,9 @@ public final class DeedCodec {
 
     private static Object value(Class<?> type, JsonNode node) {
         if (Located.class.isAssignableFrom(type)) {
+            Parts.requireJust(node, "lots", "lot", "quantity");
             return FactReader.parse(
-                    type,
-                    node.path("lot").asText() + "=" + node.path("quantity").asText());
+                    type, Parts.text(node.path("lot"), "lot") + "=" + Parts.text(node.path("quantity"), "quantity"));
         }
         boolean flag = type == Boolean.class || type == boolean.class;
         boolean whole = type == Integer.class || type == int.class || type == long.class;

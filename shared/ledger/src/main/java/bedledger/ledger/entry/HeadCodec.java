@@ -59,14 +59,14 @@ final class HeadCodec {
     static Split read(JsonNode payload) {
         Map<String, JsonNode> rest = new LinkedHashMap<>();
         payload.properties().forEach(field -> rest.put(field.getKey(), field.getValue()));
-        JsonNode doneOn = rest.remove("doneOn");
         JsonNode placeInDay = rest.remove("placeInDay");
-        if (doneOn == null || placeInDay == null || !placeInDay.isInt()) {
-            throw new UnreadableEntry("The payload lacks the day or the place in the day.");
-        }
         try {
+            LocalDate doneOn = value(rest, "doneOn", LocalDate::parse);
+            if (doneOn == null || placeInDay == null || !placeInDay.isInt()) {
+                throw new UnreadableEntry("The payload lacks the day or the place in the day.");
+            }
             Head head = new Head(
-                    LocalDate.parse(doneOn.asText()),
+                    doneOn,
                     value(rest, "time", LocalTime::parse),
                     placeInDay.intValue(),
                     value(rest, "notedOn", LocalDate::parse),
@@ -89,10 +89,7 @@ final class HeadCodec {
         if (node == null) {
             return null;
         }
-        if (!node.isTextual()) {
-            throw new UnreadableEntry("'" + name + "' is not text.");
-        }
-        return parse.apply(node.textValue());
+        return parse.apply(Parts.text(node, name));
     }
 
     private static @Nullable Integer whole(Map<String, JsonNode> rest, String name) {
@@ -105,18 +102,23 @@ final class HeadCodec {
 
     private static List<DocumentId> documents(Map<String, JsonNode> rest) {
         JsonNode node = rest.remove("documents");
-        List<DocumentId> documents = new ArrayList<>();
-        if (node != null) {
-            node.forEach(one -> documents.add(new DocumentId(one.asText())));
+        if (node == null) {
+            return List.of();
         }
+        if (!node.isArray() || node.isEmpty()) {
+            throw new UnreadableEntry("'documents' is not a list.");
+        }
+        List<DocumentId> documents = new ArrayList<>();
+        node.forEach(one -> documents.add(new DocumentId(Parts.text(one, "a document"))));
         return documents;
     }
 
     private static @Nullable Correction correction(@Nullable JsonNode node) {
-        return node == null
-                ? null
-                : new Correction(
-                        node.path("number").asLong(), node.path("reason").asText());
+        if (node == null) {
+            return null;
+        }
+        Parts.requireJust(node, "corrects", "number", "reason");
+        return new Correction(Parts.whole(node.path("number"), "number"), Parts.text(node.path("reason"), "reason"));
     }
 
     private HeadCodec() {}

@@ -2,6 +2,7 @@ package bedledger.ledger.entry;
 
 import bedledger.language.ActId;
 import bedledger.language.ActKind;
+import bedledger.language.BadValue;
 import bedledger.language.Entry;
 import bedledger.language.PersonId;
 import bedledger.ledger.json.CanonicalJson;
@@ -20,11 +21,6 @@ public final class Line {
 
     /** The bytes of an entry's line, without the line feed. */
     public static byte[] write(Entry entry) {
-        return write(entry, CanonicalJson.write(DeedCodec.write(new Deed(entry.head(), entry.fact()))));
-    }
-
-    /** The same, around a payload that is canonical already, as the database stores it. */
-    static byte[] write(Entry entry, byte[] canonicalPayload) {
         ActKind kind = entry.kind();
         return around(
                 entry.number(),
@@ -34,7 +30,7 @@ public final class Line {
                 kind.revision(),
                 written(entry.writtenAt()),
                 entry.writtenBy().name(),
-                CanonicalJson.readStrict(canonicalPayload));
+                DeedCodec.write(new Deed(entry.head(), entry.fact())));
     }
 
     /** The line made of its parts, for a reader that compares stored parts with lines and trusts neither. */
@@ -71,20 +67,29 @@ public final class Line {
         } catch (IllegalArgumentException notJson) {
             throw new UnreadableEntry("A line of the log is not JSON: " + notJson.getMessage(), notJson);
         }
+        Parts.requireJust(
+                node, "line", "act", "name", "number", "payload", "revision", "sequence", "writtenAt", "writtenBy");
         try {
-            Deed deed = DeedCodec.read(
-                    node.path("name").asText(), node.path("revision").asInt(), node.path("payload"));
-            return new Entry(
-                    node.path("number").asLong(),
-                    new ActId(node.path("act").asText()),
-                    node.path("sequence").asLong(),
-                    Instant.parse(node.path("writtenAt").asText()),
-                    new PersonId(node.path("writtenBy").asText()),
-                    deed.head(),
-                    deed.fact());
-        } catch (DateTimeParseException | bedledger.language.BadValue bad) {
+            return entry(node);
+        } catch (DateTimeParseException | BadValue bad) {
             throw new UnreadableEntry("Line " + node.path("number") + " cannot be read: " + bad.getMessage(), bad);
         }
+    }
+
+    private static Entry entry(JsonNode line) {
+        long revision = Parts.whole(line.path("revision"), "revision");
+        Deed deed = DeedCodec.read(
+                Parts.text(line.path("name"), "name"),
+                (int) Math.max(0, Math.min(revision, Integer.MAX_VALUE)),
+                line.path("payload"));
+        return new Entry(
+                Parts.whole(line.path("number"), "number"),
+                new ActId(Parts.text(line.path("act"), "act")),
+                Parts.whole(line.path("sequence"), "sequence"),
+                Instant.parse(Parts.text(line.path("writtenAt"), "writtenAt")),
+                new PersonId(Parts.text(line.path("writtenBy"), "writtenBy")),
+                deed.head(),
+                deed.fact());
     }
 
     /** The moment of writing as it is stored, to the millisecond. */

@@ -50,8 +50,7 @@ final class DeedSerializer implements Serializer {
             return (T) MetaData.emptyInstance();
         }
         byte[] bytes = converter.convert(stored, byte[].class).getData();
-        return (T)
-                DeedCodec.read(type.getName(), Integer.parseInt(type.getRevision()), CanonicalJson.readStrict(bytes));
+        return (T) DeedCodec.read(type.getName(), String.valueOf(type.getRevision()), bytes);
     }
 
     @Override

@@ -6,7 +6,6 @@ import bedledger.language.PersonId;
 import bedledger.language.Place;
 import bedledger.ledger.entry.Deed;
 import bedledger.ledger.entry.DeedCodec;
-import bedledger.ledger.json.CanonicalJson;
 import bedledger.ledger.tree.Hash;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -65,8 +64,7 @@ final class Query {
     }
 
     private static Entry entry(ResultSet row) throws SQLException {
-        Deed deed = DeedCodec.read(
-                row.getString(6), Integer.parseInt(row.getString(7)), CanonicalJson.readStrict(row.getBytes(8)));
+        Deed deed = DeedCodec.read(row.getString(6), row.getString(7), row.getBytes(8));
         return new Entry(
                 row.getLong(1),
                 new ActId(row.getString(2)),

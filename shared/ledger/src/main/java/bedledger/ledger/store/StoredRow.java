@@ -52,7 +52,7 @@ record StoredRow(
 
     /** The payload as this program understands it; throws where it does not. */
     Deed deed() {
-        return DeedCodec.read(name, revisionNumber(), CanonicalJson.readStrict(payload));
+        return DeedCodec.read(name, revision, payload);
     }
 
     /** The line; {@link IllegalStateException} where a column that is no part of it does not belong to it. */

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** Another Java process, started as the launcher starts the program, on the test class path; what it prints goes into files. */
@@ -31,11 +32,16 @@ final class JavaProcess implements AutoCloseable {
     }
 
     static JavaProcess start(Path scratch, List<String> command) throws IOException {
+        return start(scratch, command, Map.of());
+    }
+
+    static JavaProcess start(Path scratch, List<String> command, Map<String, String> environment) throws IOException {
         Path out = Files.createTempFile(scratch, "out", ".txt");
         Path err = Files.createTempFile(scratch, "err", ".txt");
         ProcessBuilder builder = new ProcessBuilder(command);
         // The stack of a Java tool's own message on the error stream would be taken for a failure.
         builder.environment().remove("JAVA_TOOL_OPTIONS");
+        builder.environment().putAll(environment);
         builder.redirectOutput(out.toFile()).redirectError(err.toFile());
         return new JavaProcess(builder.start(), out, err);
     }
