@@ -27,6 +27,19 @@ record FactParts(Links links) {
         return name.replace('-', ' ');
     }
 
+    /** All of a fact in one phrase, its places linked. */
+    Phrase whole(Fact fact) {
+        Phrase where = where(fact);
+        Phrase operation = Phrase.of(operation(fact));
+        Phrase rest = Phrase.joined(
+                Stream.of(input(fact), what(fact), papers(fact))
+                        .filter(part -> !part.isEmpty())
+                        .toList(),
+                "; ");
+        Phrase begun = where.isEmpty() ? operation : operation.plus(" ").plus(where);
+        return rest.isEmpty() ? begun : begun.plus(": ").plus(rest);
+    }
+
     /** Beds and fields. */
     Phrase where(Fact fact) {
         return links.places(fact.places().stream()

@@ -137,19 +137,6 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
     }
 
     private List<Phrase> said(Entry entry) {
-        Phrase beds = asked.links()
-                .places(entry.fact().places().stream()
-                        .filter(asked.links().shown()::contains)
-                        .toList());
-        String words = entry.fact() instanceof BookKeeping.Struck ? "strike" : FactWords.of(entry.fact());
-        return Stream.concat(
-                        Stream.of(Phrase.of(words)),
-                        Stream.concat(
-                                Stream.of(Phrase.of(HeadWords.of(entry))),
-                                Stream.of(
-                                        beds.isEmpty()
-                                                ? beds
-                                                : Phrase.of("See ").plus(beds))))
-                .toList();
+        return List.of(tables.cells().parts().whole(entry.fact()), Phrase.of(HeadWords.of(entry)));
     }
 }
