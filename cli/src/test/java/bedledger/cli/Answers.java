@@ -1,5 +1,7 @@
 package bedledger.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import bedledger.language.Entry;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -11,13 +13,16 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What a book answers, with entries named by what they hold and not by their number, and without what asks when something was
@@ -27,7 +32,7 @@ final class Answers {
     private static final JsonMapper JSON = new JsonMapper();
     private static final Set<String> OF_WRITING = Set.of("writtenAt", "writtenBy", "lagDays", "line");
     private static final Set<String> NUMBERS = Set.of("entry", "entries", "answeredBy", "corrects");
-    private static final Pattern NUMBER = Pattern.compile("#([0-9]+)");
+    private static final Pattern NUMBERED = Pattern.compile("#[0-9]+(?: #[0-9]+)*");
     private final Map<Long, Integer> ranks = new HashMap<>();
 
     Answers(List<Entry> entries) {
@@ -38,29 +43,44 @@ final class Answers {
         }
     }
 
-    /** Every answer of the reading commands about the season, by the command. */
-    static Map<String, JsonNode> of(Desk desk, String book) {
+    /** The answers of the reading commands about the season on these days, by the command. */
+    static Map<String, JsonNode> of(Desk desk, String book, List<String> days) {
         Answers answers = new Answers(desk.entries(book));
         Map<String, JsonNode> all = new LinkedHashMap<>();
-        for (String command : commands(desk, book)) {
+        for (String command : commands(desk, book, days)) {
             all.put(command, answers.named(desk.run(command + " --json --book " + book)));
         }
         return all;
     }
 
-    private static List<String> commands(Desk desk, String book) {
+    /** Fails with the lines in which the answers differ. */
+    static void same(Map<String, JsonNode> one, Map<String, JsonNode> other) {
+        assertThat(one).hasSameSizeAs(other);
+        one.forEach((command, answer) -> {
+            List<String> lines = lines(answer);
+            List<String> others = lines(Objects.requireNonNull(other.get(command), command));
+            assertThat(lines.stream().filter(line -> !others.contains(line)))
+                    .as("only in the one answer to %s", command)
+                    .isEmpty();
+            assertThat(lines).as("answer to %s", command).isEqualTo(others);
+        });
+    }
+
+    private static List<String> lines(JsonNode answer) {
+        return answer.toPrettyString().lines().toList();
+    }
+
+    private static List<String> commands(Desk desk, String book, List<String> days) {
         List<String> commands = new ArrayList<>();
-        for (String day : List.of("2025-04-25", "2025-07-13", "2025-08-14", Season.END)) {
+        for (String day : days) {
             commands.add("beds --on " + day);
             commands.add("check --all --on " + day);
         }
         for (JsonNode bed : read(desk.run("beds --json --book " + book)).get("beds")) {
             commands.add("bed " + bed.get("bed").asText());
         }
-        if (Commands.ALL.stream().anyMatch(command -> command.name().equals("returned"))) {
-            List.of("bed", "crop", "flip", "season")
-                    .forEach(by -> commands.add("returned --by " + by + " --on " + Season.END));
-        }
+        List<String> ways = days.size() > 1 ? List.of("piece", "bed", "crop", "flip", "season") : List.of("flip");
+        ways.forEach(by -> commands.add("returned --by " + by + " --on " + Season.END));
         return commands;
     }
 
@@ -99,7 +119,11 @@ final class Answers {
     }
 
     private String named(String text) {
-        return NUMBER.matcher(text).replaceAll(match -> "#" + rank(Long.parseLong(match.group(1))));
+        return NUMBERED.matcher(text)
+                .replaceAll(match -> Arrays.stream(match.group().split(" ", -1))
+                        .map(number -> "#" + rank(Long.parseLong(number.substring(1))))
+                        .sorted()
+                        .collect(Collectors.joining(" ")));
     }
 
     private int rank(long number) {

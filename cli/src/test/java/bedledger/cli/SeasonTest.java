@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A whole season goes into one book line by line, and into another through one sheet; both hold and answer the same. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SeasonTest {
+    private static final List<String> DAYS = List.of("2025-04-25", "2025-07-13", "2025-08-14", Season.END);
     private Desk said;
     private Desk sheet;
 
@@ -61,9 +62,9 @@ class SeasonTest {
 
     @Test
     void bothBooksAnswerTheSameToEveryQuestionThatDoesNotAskWhenSomethingWasWritten() {
-        Map<String, JsonNode> answers = Answers.of(said, "farm");
+        Map<String, JsonNode> answers = Answers.of(said, "farm", DAYS);
         assertThat(answers).hasSizeGreaterThan(15);
-        assertThat(Answers.of(sheet, "farm")).isEqualTo(answers);
+        Answers.same(Answers.of(sheet, "farm", DAYS), answers);
     }
 
     @Test

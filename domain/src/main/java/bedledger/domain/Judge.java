@@ -12,7 +12,6 @@ import bedledger.language.Step;
 import bedledger.ledger.store.Ledger;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +38,7 @@ final class Judge {
         return new Judge(touched(ledger, candidates), candidates);
     }
 
-    /** Loads what the candidates touch, and what that was split from, until nothing new turns up. */
+    /** Loads what the candidates touch, what that was split from and what it was split into, until nothing new turns up. */
     private static List<Entry> touched(Ledger ledger, List<Entry> candidates) {
         Map<Long, Entry> known = new TreeMap<>();
         Set<Place> asked = new HashSet<>();
@@ -55,18 +54,17 @@ final class Judge {
         while (asked.addAll(ask)) {
             List<Entry> found = ledger.touching(ask);
             found.forEach(entry -> known.put(entry.number(), entry));
-            Set<Place> parents = parents(found);
             ask.clear();
-            ask.addAll(parents);
+            ask.addAll(split(found));
             ask.removeAll(asked);
         }
         return List.copyOf(known.values());
     }
 
-    private static Set<Place> parents(Collection<Entry> entries) {
+    private static Set<Place> split(Collection<Entry> entries) {
         return entries.stream()
                 .filter(entry -> entry.fact() instanceof Land.BedSplit)
-                .map(entry -> ((Land.BedSplit) entry.fact()).bed())
+                .flatMap(entry -> entry.fact().places().stream())
                 .collect(Collectors.toSet());
     }
 
@@ -106,10 +104,13 @@ final class Judge {
                 .filter(BedId.class::isInstance)
                 .forEach(bed -> ended((BedId) bed, entry).forEach(says::add)));
         Map<Long, List<Misfit>> already = before.misfits();
-        new HashMap<>(after.misfits()).forEach((number, misfits) -> {
-            if (!numbers.contains(number) && !already.containsKey(number)) {
+        after.misfits().forEach((number, misfits) -> {
+            // Place by place: of an entry's other places, which were not loaded, neither farm knows enough.
+            List<Misfit> fresh = new ArrayList<>(misfits);
+            fresh.removeAll(already.getOrDefault(number, List.of()));
+            if (!numbers.contains(number) && !fresh.isEmpty()) {
                 says.add("Entry #" + number + " no longer fits: "
-                        + misfits.get(0).place() + ": " + misfits.get(0).why()
+                        + fresh.get(0).place() + ": " + fresh.get(0).why()
                         + ". It stays in the book, without effect, until it is corrected.");
             }
         });

@@ -114,7 +114,9 @@ public final class New implements java.util.concurrent.Callable<Integer> {
         try {
             Files.createDirectories(keyFile.toAbsolutePath().getParent());
             KeyFile.save(key, keyFile);
-        } catch (IOException | UncheckedIOException | NoteRejected failed) {
+        } catch (UncheckedIOException | NoteRejected failed) {
+            throw new Failure(Exit.CANNOT_CREATE, "The book was not started. " + failed.getMessage());
+        } catch (IOException failed) {
             throw new Failure(
                     Exit.CANNOT_CREATE,
                     "The book was not started: its key could not be kept in '" + keyFile + "': " + failed.getMessage()

@@ -6,7 +6,6 @@ import bedledger.language.Place;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -75,7 +74,6 @@ final class Draft {
         List<LotId> concerned = Wording.sorted(lots);
         List<Sale> sales = concerned.stream()
                 .flatMap(lot -> inquiry.sales(lot).stream())
-                .sorted(Comparator.comparingLong(Sale::entry))
                 .toList();
         String sold = outcome == Outcome.MET
                 ? ""

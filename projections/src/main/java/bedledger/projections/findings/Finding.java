@@ -13,7 +13,7 @@ import java.util.List;
  * @param day the day of the work judged; the rule of that day is the one applied
  * @param places beds, fields, piles, seed lots and materials concerned, in natural order
  * @param lots the lots concerned, in natural order
- * @param sales how those lots were sold, in the order written
+ * @param sales how those lots were sold, lot by lot, in the order of the work
  * @param sentence for a grower
  * @param arithmetic as in {@code 2025-07-30 − 2025-04-02 = 119 days, 120 asked}; empty if nothing was counted
  * @param entries the numbers of the entries it rests on, ascending
