@@ -108,8 +108,15 @@ class OrderTest {
                 .done();
         int refusals = write(desk.file("farm"), desk.clock, seed);
         assertThat(refusals).as("drafts refused on the way, and tried again").isPositive();
-        assertThat(desk.entries("farm").stream().map(Season::payload).filter(OrderTest::isWork).sorted())
-                .isEqualTo(entries.stream().map(Season::payload).filter(OrderTest::isWork).sorted().toList());
+        assertThat(desk.entries("farm").stream()
+                        .map(Season::payload)
+                        .filter(OrderTest::isWork)
+                        .sorted())
+                .isEqualTo(entries.stream()
+                        .map(Season::payload)
+                        .filter(OrderTest::isWork)
+                        .sorted()
+                        .toList());
         Answers.same(Answers.of(desk, "farm", List.of(Season.END)), answers);
     }
 

@@ -17,7 +17,9 @@ class ActIdsTest {
     @ValueSource(ints = {1, 2, 3})
     void risesEvenWhileTheClockStandsOrGoesBack(int seed) {
         ActIds ids = new ActIds(new Random(seed));
-        assertThat(Stream.generate(() -> ids.next(NOW)).limit(10_000)).isSorted().doesNotHaveDuplicates();
+        assertThat(Stream.generate(() -> ids.next(NOW)).limit(10_000))
+                .isSorted()
+                .doesNotHaveDuplicates();
         ActId last = ids.next(NOW);
         assertThat(ids.next(NOW.minusSeconds(5))).isGreaterThan(last);
         assertThat(ids.next(NOW.plusSeconds(5))).isGreaterThan(last);

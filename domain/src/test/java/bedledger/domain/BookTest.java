@@ -79,7 +79,8 @@ class BookTest {
                             draft("2025-04-10", "tarp", "beds=N1", "material=jute")),
                     OWNER,
                     null);
-            assertThat(book.farm(List.of(new FieldId("North"), new BedId("N1"))).misfits()).isEmpty();
+            assertThat(book.farm(List.of(new FieldId("North"), new BedId("N1"))).misfits())
+                    .isEmpty();
         }
     }
 
@@ -87,9 +88,7 @@ class BookTest {
     void namesEveryBedThatIsWrongAndEveryDraft() {
         try (Book book = shelf.withBeds()) {
             List<Problem> problems = refused(() -> book.write(
-                    List.of(
-                            draft("2025-04-10", "untarp", "beds=N1 N2"),
-                            draft("2026-04-10", "pull-drip", "beds=N3")),
+                    List.of(draft("2025-04-10", "untarp", "beds=N1 N2"), draft("2026-04-10", "pull-drip", "beds=N3")),
                     OWNER,
                     null));
             assertThat(problems).extracting(Problem::entered).containsExactly("N1", "N2", "2026-04-10", "N3");
@@ -100,7 +99,8 @@ class BookTest {
     void saysWhichCropAnActEnds() {
         try (Book book = shelf.withBeds()) {
             book.write(List.of(draft("2025-04-10", "sow", "beds=N1", "crop=kale")), OWNER, null);
-            assertThat(book.write(List.of(draft("2025-09-10", "flail", "beds=N1")), OWNER, null).says())
+            assertThat(book.write(List.of(draft("2025-09-10", "flail", "beds=N1")), OWNER, null)
+                            .says())
                     .containsExactly("N1: kale ends with this.");
         }
     }
@@ -116,8 +116,10 @@ class BookTest {
             Written late = book.write(List.of(draft("2025-06-01", "till", "beds=N1")), OWNER, null);
             assertThat(late.says())
                     .contains("N1: kale ends with this.")
-                    .anySatisfy(says -> assertThat(says).startsWith("Entry #5 no longer fits: N1: no kale stands in it"));
-            assertThat(book.farm(List.of(new FieldId("North"), new BedId("N1"))).misfits()).containsOnlyKeys(5L);
+                    .anySatisfy(
+                            says -> assertThat(says).startsWith("Entry #5 no longer fits: N1: no kale stands in it"));
+            assertThat(book.farm(List.of(new FieldId("North"), new BedId("N1"))).misfits())
+                    .containsOnlyKeys(5L);
         }
     }
 
@@ -125,7 +127,8 @@ class BookTest {
     void checksAPartOfASplitBedAgainstTheHistoryOfTheWhole() {
         try (Book book = shelf.withBeds()) {
             book.write(List.of(draft("2025-04-10", "tarp", "beds=N1", "material=jute")), OWNER, null);
-            book.write(List.of(draft("2025-04-11", "split-bed", "bed=N1", "into=N1a N1b", "lengths=12m 8m")), OWNER, null);
+            book.write(
+                    List.of(draft("2025-04-11", "split-bed", "bed=N1", "into=N1a N1b", "lengths=12m 8m")), OWNER, null);
             book.write(List.of(draft("2025-04-12", "untarp", "beds=N1a")), OWNER, null);
             assertThat(refused(() -> book.write(List.of(draft("2025-04-13", "untarp", "beds=N1a")), OWNER, null)))
                     .hasSize(1);
@@ -139,9 +142,11 @@ class BookTest {
     void saysThatALateEntryOfAWholeBedUpsetsWhatWasDoneToItsPart() {
         try (Book book = shelf.withBeds()) {
             book.write(List.of(draft("2025-04-10", "tarp", "beds=N1", "material=jute")), OWNER, null);
-            book.write(List.of(draft("2025-05-01", "split-bed", "bed=N1", "into=N1a N1b", "lengths=12m 8m")), OWNER, null);
+            book.write(
+                    List.of(draft("2025-05-01", "split-bed", "bed=N1", "into=N1a N1b", "lengths=12m 8m")), OWNER, null);
             book.write(List.of(draft("2025-05-12", "untarp", "beds=N1a")), OWNER, null);
-            assertThat(book.write(List.of(draft("2025-04-20", "untarp", "beds=N1")), OWNER, null).says())
+            assertThat(book.write(List.of(draft("2025-04-20", "untarp", "beds=N1")), OWNER, null)
+                            .says())
                     .singleElement()
                     .asString()
                     .startsWith("Entry #6 no longer fits: N1a: no tarp lies on it");
@@ -155,7 +160,8 @@ class BookTest {
             assertThat(refused(() -> book.write(List.of(draft("2026-01-03", "flail", "beds=N1")), OWNER, null)))
                     .extracting(Problem::what)
                     .containsExactly("date");
-            assertThat(book.judge(List.of(draft("2026-01-02", "flail", "beds=N1")), OWNER, null)).isEmpty();
+            assertThat(book.judge(List.of(draft("2026-01-02", "flail", "beds=N1")), OWNER, null))
+                    .isEmpty();
             assertThat(refused(() -> book.write(List.of(draft("1899-12-31", "weather", "seen=frost")), OWNER, null)))
                     .hasSize(1);
         }
@@ -166,8 +172,10 @@ class BookTest {
         shelf.withBeds().close();
         // Half past three in the morning of the 4th in London, still the 3rd in New York.
         try (Book book = shelf.open(java.time.Instant.parse("2026-01-04T03:30:00Z"))) {
-            assertThat(book.judge(List.of(draft("2026-01-03", "flail", "beds=N1")), OWNER, null)).isEmpty();
-            assertThat(book.judge(List.of(draft("2026-01-04", "flail", "beds=N1")), OWNER, null)).isNotEmpty();
+            assertThat(book.judge(List.of(draft("2026-01-03", "flail", "beds=N1")), OWNER, null))
+                    .isEmpty();
+            assertThat(book.judge(List.of(draft("2026-01-04", "flail", "beds=N1")), OWNER, null))
+                    .isNotEmpty();
         }
     }
 

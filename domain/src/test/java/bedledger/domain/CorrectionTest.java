@@ -46,7 +46,8 @@ class CorrectionTest {
     private void refuses(ThrowingCallable work, String why) {
         long before = book.size();
         Refused refused = catchThrowableOfType(Refused.class, work);
-        assertThat(refused.problems()).anySatisfy(problem -> assertThat(problem.toString()).contains(why));
+        assertThat(refused.problems())
+                .anySatisfy(problem -> assertThat(problem.toString()).contains(why));
         assertThat(book.size()).isEqualTo(before);
         assertThat(shelf.entries()).hasSize((int) before);
     }
@@ -97,7 +98,10 @@ class CorrectionTest {
     void admitsACorrectionAfterWhichALaterEntryNoLongerFitsAndSaysSo() {
         book.write(List.of(draft("2025-05-10", "untarp", "beds=N1")), OWNER, null);
         Written moved = book.correct(TARPED, draft("2025-04-10", "tarp", "beds=N2"), "other bed", OWNER, null);
-        assertThat(moved.says()).singleElement().asString().startsWith("Entry #5 no longer fits: N1: no tarp lies on it");
+        assertThat(moved.says())
+                .singleElement()
+                .asString()
+                .startsWith("Entry #5 no longer fits: N1: no tarp lies on it");
         assertThat(farm().misfits()).containsOnlyKeys(5L);
     }
 

@@ -72,9 +72,8 @@ final class Draft {
 
     Finding says(Outcome outcome, String sentence) {
         List<LotId> concerned = Wording.sorted(lots);
-        List<Sale> sales = concerned.stream()
-                .flatMap(lot -> inquiry.sales(lot).stream())
-                .toList();
+        List<Sale> sales =
+                concerned.stream().flatMap(lot -> inquiry.sales(lot).stream()).toList();
         String sold = outcome == Outcome.MET
                 ? ""
                 : sales.stream().map(sale -> " " + sale + ".").distinct().collect(Collectors.joining());
