@@ -22,12 +22,11 @@ public sealed interface Care extends Fact {
     @Act(
             word = "weed",
             name = "care.weeded",
-            help = "Weed beds by hand, hoe or flame.",
-            example = "did weed N3 --tool \"wheel hoe\"",
-            caution = Caution.FLAME)
+            help = "Weed beds by hand or hoe.",
+            example = "did weed N3 --tool \"wheel hoe\"")
     record Weeded(
             @Asks(value = "the beds", bare = true) List<BedId> beds,
-            @Asks("hand, hoe, wheel hoe, flame …") @Nullable String tool)
+            @Asks("hand, hoe, wheel hoe …") @Nullable String tool)
             implements Care {}
 
     @Act(
