@@ -30,6 +30,18 @@ public sealed interface Care extends Fact {
             implements Care {}
 
     @Act(
+            word = "flame-weed",
+            name = "care.flame-weeded",
+            help = "Kill weeds with a flame, before or after the crop comes up.",
+            example = "did flame-weed N3 --fuel propane --before-emergence",
+            caution = Caution.FLAME)
+    record FlameWeeded(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("what was burnt") @Nullable String fuel,
+            @Asks("before the crop came up") @Nullable Boolean beforeEmergence)
+            implements Care {}
+
+    @Act(
             word = "scout",
             name = "care.scouted",
             help = "Look for pests, disease and helpers.",
