@@ -46,7 +46,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     public static Ledger open(BookFolder folder) {
-        return open(folder, "");
+        return open(folder, Database.NO_REUSE);
     }
 
     static Ledger open(BookFolder folder, String more) {
@@ -120,28 +120,41 @@ public final class Ledger implements AutoCloseable {
     /**
      * Runs the work, in which Axon publishes events, as one commit: when this returns, its entries are acknowledged for good.
      *
-     * @return whether the database took the entries at once; if not, it was closed and brought up from the journal, and any Axon
-     *     configuration made from the old storage engine must be made again
+     * @return whether the storage engine goes on; if not, the database was closed and opened again (it had not taken the entries, and
+     *     was brought up from the journal; or it had grown, and was compacted), and any Axon configuration made from the old storage
+     *     engine must be made again
      * @throws BookUnusable where nothing was written; or, saying so, where the entries are in the book and it could not be opened again
      */
     public boolean commit(PersonId writtenBy, Instant writtenAt, Runnable work) {
         try {
             open.transactions().commit(writtenBy, writtenAt, work);
-            return true;
         } catch (CommittedInJournalOnly committed) {
-            open.abandon();
-            reopen(committed);
+            open.database().abandon();
+            reopen(StoreFailed.reason(committed.failure()));
             return false;
         }
+        if (open.database().needsCompacting()) {
+            compact();
+            return false;
+        }
+        return true;
     }
 
-    private void reopen(CommittedInJournalOnly committed) {
+    private void compact() {
         try {
-            open = Opening.of(folder, more, false);
+            open.database().close();
+        } catch (SQLException failed) {
+            open.database().abandon();
+        }
+        reopen("it could not be compacted");
+    }
+
+    private void reopen(String why) {
+        try {
+            open = open.again(folder, more);
         } catch (BookUnusable | JournalFailed failed) {
             throw new BookUnusable(
-                    "What you wrote is recorded; do not write it again. But the database of the book failed ("
-                            + StoreFailed.reason(committed.failure())
+                    "What you wrote is recorded; do not write it again. But the database of the book failed (" + why
                             + "). Check that the disk is there and not full: the next opening brings the database up from the"
                             + " journal.",
                     failed);
@@ -164,7 +177,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Makes the database anew from the journal; the old one is set aside. Returns what was done, as sentences for people. */
     public static List<String> rebuild(BookFolder folder) {
-        try (Ledger ledger = new Ledger(folder, "", true)) {
+        try (Ledger ledger = new Ledger(folder, Database.NO_REUSE, true)) {
             return ledger.reports();
         }
     }

@@ -26,10 +26,11 @@ final class Levelling {
     private @Nullable Database database;
     private @Nullable String damage;
 
-    Levelling(BookFolder folder, String more, Journal journal) {
+    Levelling(BookFolder folder, String more, Journal journal, Optional<String> report) {
         this.folder = folder;
         this.more = more;
         this.journal = journal;
+        report.ifPresent(reports::add);
     }
 
     Opening open(boolean anew) {
@@ -48,7 +49,6 @@ final class Levelling {
     }
 
     private Opening level(boolean anew) throws IOException, SQLException {
-        journal.recovery().report().ifPresent(reports::add);
         boolean wasThere = Files.exists(folder.databaseFile());
         Head stored = stored(wasThere);
         requireNotBehind(stored);

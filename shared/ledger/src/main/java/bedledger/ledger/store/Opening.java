@@ -3,6 +3,7 @@ package bedledger.ledger.store;
 import bedledger.ledger.journal.Journal;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 
 /** One opening of a book's journal and database, brought to agree. */
 final class Opening {
@@ -25,7 +26,17 @@ final class Opening {
         CutEnd.requireNone(folder);
         Journal journal = Journal.open(folder.journal());
         try {
-            return new Levelling(folder, more, journal).open(anew);
+            return new Levelling(folder, more, journal, journal.recovery().report()).open(anew);
+        } catch (RuntimeException failed) {
+            journal.close();
+            throw failed;
+        }
+    }
+
+    /** The database opened anew beside the same journal, which stays open, so that no other writer comes between. */
+    Opening again(BookFolder folder, String more) {
+        try {
+            return new Levelling(folder, more, journal, Optional.empty()).open(false);
         } catch (RuntimeException failed) {
             journal.close();
             throw failed;

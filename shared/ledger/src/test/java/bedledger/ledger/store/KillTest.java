@@ -19,7 +19,7 @@ class KillTest {
     void losesNothingAcknowledgedWhenAWriterIsKilled(long seed) throws Exception {
         SplittableRandom random = new SplittableRandom(seed);
         Tally tally = new Tally();
-        Killings book = new Killings(scratch, ";RETENTION_TIME=200", tally);
+        Killings book = new Killings(scratch, ";RETENTION_TIME=200" + Database.REUSE, tally);
         for (int kill = 0; kill < 4; kill++) {
             long said = kill == 2 ? 1 : random.nextLong(10_000, 100_000);
             book.kill("stream", random, new Moment(said, random.nextLong(100)), kill != 1);
@@ -33,7 +33,7 @@ class KillTest {
     void losesNothingAcknowledgedWhenACommandIsKilled(long seed) throws Exception {
         SplittableRandom random = new SplittableRandom(seed);
         Tally tally = new Tally();
-        Killings book = new Killings(scratch, "", tally);
+        Killings book = new Killings(scratch, Database.NO_REUSE, tally);
         for (int kill = 0; kill < 2; kill++) {
             book.kill("one-shot", random, new Moment(random.nextLong(1000, 3000), random.nextLong(100)), true);
         }

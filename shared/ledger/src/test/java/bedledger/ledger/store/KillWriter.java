@@ -33,7 +33,7 @@ public final class KillWriter {
         this.key = KeyFile.load(Path.of(arguments[1])).key();
         this.name = arguments[3];
         this.random = new SplittableRandom(Long.parseLong(name));
-        this.more = arguments.length > 4 ? arguments[4] : "";
+        this.more = arguments[4];
         this.out = out;
     }
 

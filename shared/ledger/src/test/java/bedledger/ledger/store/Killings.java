@@ -71,18 +71,37 @@ final class Killings {
     /** Opens the book, which heals it, and compares everything. */
     void look() throws IOException {
         requireReadableBeforeHealing();
-        try (Ledger ledger = Ledger.open(folder, more)) {
-            tally.heal(ledger.reports());
-            ledger.seal(KeyFile.load(keyFile).key());
-        }
+        heal();
         acknowledged.compareWith(folder, tally);
-        Verdict verdict;
-        try (DatabaseRows rows = DatabaseRows.of(folder)) {
-            verdict = Verifier.verify(evidence().withRows(rows));
+        Verdict verdict = verify();
+        if (more.contains(Database.REUSE) && isBehind(verdict)) {
+            // Why the program never lets H2 reuse space: the rows can be gone again after the close that followed the
+            // healing.
+            tally.lostOnClosing++;
+            heal();
+            verdict = verify();
         }
         assertThat(verdict.disagreements()).as("what verify found").isEmpty();
         assertThat(verdict.rows()).as("rows, as against lines").isEqualTo(verdict.entries());
         tally.verified++;
+    }
+
+    private void heal() {
+        try (Ledger ledger = Ledger.open(folder, more)) {
+            tally.heal(ledger.reports());
+            ledger.seal(KeyFile.load(keyFile).key());
+        }
+    }
+
+    private Verdict verify() {
+        try (DatabaseRows rows = DatabaseRows.of(folder)) {
+            return Verifier.verify(evidence().withRows(rows));
+        }
+    }
+
+    private static boolean isBehind(Verdict verdict) {
+        return !verdict.agrees()
+                && verdict.disagreements().stream().allMatch(found -> found.fault() == Fault.ROW_MISSING);
     }
 
     /** Verifying a book just as the kill left it finds nothing wrong but an unfinished last line or note. */

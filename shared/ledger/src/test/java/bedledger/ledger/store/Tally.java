@@ -12,6 +12,8 @@ final class Tally {
     long halfWritten;
     /** Openings that found the database behind, incomplete or unreadable, and brought it up from the journal. */
     int healed;
+    /** Clean closes of a database that reuses its space, after which H2 came back without its last rows. */
+    int lostOnClosing;
     /** Openings that found the end of the journal unfinished. */
     int cutShort;
 
@@ -29,6 +31,7 @@ final class Tally {
     public String toString() {
         return kills + " kills, " + acknowledged + " entries acknowledged, " + lost + " lost, " + changed
                 + " changed, " + halfWritten + " acts half-written, " + verified + " times verified, " + healed
-                + " times healed from the journal, " + cutShort + " times an unfinished end set aside";
+                + " times healed from the journal, " + lostOnClosing + " times again after a clean close, " + cutShort
+                + " times an unfinished end set aside";
     }
 }
