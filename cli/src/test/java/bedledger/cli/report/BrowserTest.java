@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -40,6 +41,10 @@ class BrowserTest {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync");
+
+    /** Where an element stands in the window once the page has come to rest. */
+    private static final String SETTLED =
+            "const [row, done] = arguments; setTimeout(() => done(row.getBoundingClientRect().top), 500)";
 
     @TempDir
     static Path profile;
@@ -111,7 +116,7 @@ class BrowserTest {
     }
 
     @ParameterizedTest(name = "at {0} px")
-    @ValueSource(ints = {1280, 320})
+    @ValueSource(ints = {1280, 640, 320}) // 640: a desk's width at 200 %
     void thePageItselfNeverScrollsSideways(int pixels) {
         width(pixels);
         assertThat((Long) browser.executeScript("return document.documentElement.scrollWidth"))
@@ -129,6 +134,17 @@ class BrowserTest {
         assertThat(focused.getRect().getX()).isNotNegative();
         assertThat(focused.getCssValue("outline-style")).isEqualTo("solid");
         assertThat(focused.getCssValue("outline-width")).isEqualTo("3px");
+    }
+
+    @ParameterizedTest(name = "at {0} px")
+    @ValueSource(ints = {1280, 320})
+    void anEntryLinkBringsItsRowIntoView(int pixels) {
+        width(pixels);
+        browser.executeScript("document.querySelector('#timeline-K1 a[href=\"#entry-61\"]').click()");
+        WebElement row = browser.findElement(By.id("entry-61"));
+        Object top = browser.executeAsyncScript(SETTLED, row);
+        assertThat(((Number) top).doubleValue()).isBetween(0.0, 900.0);
+        assertThat(row.getText()).contains("Corrects #59");
     }
 
     @ParameterizedTest(name = "at {0} px")
