@@ -36,7 +36,9 @@ class LocaleTest {
     @ValueSource(strings = {"tr-TR", "de-DE", "ar-EG-u-nu-arab", "hi-IN-u-nu-deva"})
     void saysAndStoresTheSame(String tag) {
         Locale.setDefault(Locale.forLanguageTag(tag));
-        assertThat(everything(tag)).isEqualTo(english);
+        List<String> said = everything(tag);
+        assertThat(said).filteredOn(text -> !english.contains(text)).isEmpty();
+        assertThat(said).isEqualTo(english);
     }
 
     /** Everything the program says on the way through a season, and every line of its journal. */
@@ -67,7 +69,7 @@ class LocaleTest {
         said.add(desk.run("import s.csv --decimal-comma --book farm").done().out());
         desk.entries("farm").forEach(entry -> said.add(Season.payload(entry)));
         return said.stream()
-                .map(text -> text.replace(folder.resolve(name).toString(), "FOLDER"))
+                .flatMap(text -> text.replace(folder.resolve(name).toString(), "FOLDER").lines())
                 .toList();
     }
 }
