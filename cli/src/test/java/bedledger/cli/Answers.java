@@ -29,7 +29,7 @@ import java.util.stream.Collectors;
  * written: so two books that hold the same can be compared, however they were written.
  */
 final class Answers {
-    private static final JsonMapper JSON = new JsonMapper();
+    static final JsonMapper JSON = new JsonMapper();
     private static final Set<String> OF_WRITING = Set.of("writtenAt", "writtenBy", "lagDays", "line");
     private static final Set<String> NUMBERS = Set.of("entry", "entries", "answeredBy", "corrects");
     private static final Pattern NUMBERED = Pattern.compile("#[0-9]+(?: #[0-9]+)*");

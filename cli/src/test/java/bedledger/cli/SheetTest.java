@@ -101,14 +101,13 @@ class SheetTest {
 
     @Test
     void readsAByteOrderMarkColumnsInAnyOrderShortRowsAndLineBreaksInQuotes() {
-        desk.lay(
-                "s.csv",
-                String.join(
-                        "\r\n",
-                        "\uFEFFNote,DID,Beds,date,done_by",
-                        "\"wet,\r\nslow going\",flail,\"N1,N2\",2025-05-01,crew-1",
-                        ",broadfork,N3,2025-05-02",
-                        ""));
+        String windows = """
+                Note,DID,Beds,date,done_by
+                "wet,
+                slow going",flail,"N1,N2",2025-05-01,crew-1
+                ,broadfork,N3,2025-05-02
+                """;
+        desk.lay("s.csv", "\uFEFF" + windows.replace("\n", "\r\n"));
         desk.run("import s.csv --book farm").done();
         Entry flailed = desk.entries("farm").get(6);
         assertThat(flailed.head().note()).isEqualTo("wet,\nslow going");

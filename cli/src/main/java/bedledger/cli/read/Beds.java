@@ -3,6 +3,7 @@ package bedledger.cli.read;
 import bedledger.cli.Surroundings;
 import bedledger.projections.history.BedList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -80,7 +81,10 @@ public final class Beds implements Callable<Integer> {
         TextTable table = new TextTable("bed", "field", "m²", "state");
         view.beds()
                 .forEach(row -> table.row(
-                        row.bed(), row.field(), "%.1f".formatted(row.squareMetres()), String.join("; ", row.state())));
+                        row.bed(),
+                        row.field(),
+                        String.format(Locale.ROOT, "%.1f", row.squareMetres()),
+                        String.join("; ", row.state())));
         table.lines().forEach(around.out()::println);
         if (view.beds().isEmpty()) {
             around.out().println("No beds yet. Enter some:");

@@ -7,6 +7,7 @@ import bedledger.language.LotId;
 import bedledger.language.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -75,7 +76,7 @@ final class PlaceWords {
         String shape = padded ? "%s%0" + range.group(2).length() + "d" : "%s%d";
         List<String> beds = new ArrayList<>();
         for (int number = from; number <= to; number++) {
-            beds.add(shape.formatted(range.group(1), number));
+            beds.add(String.format(Locale.ROOT, shape, range.group(1), number));
         }
         return beds;
     }
@@ -128,8 +129,8 @@ final class PlaceWords {
     /** A name for a new lot: three letters of the crop, month and day, and a number if that is taken. */
     LotId newLot(String crop, java.time.LocalDate day) {
         String letters = crop.replaceAll("[^\\p{L}]", "");
-        String start = letters.substring(0, Math.min(3, letters.length())).toUpperCase(java.util.Locale.ROOT);
-        String name = "%s-%02d%02d".formatted(start, day.getMonthValue(), day.getDayOfMonth());
+        String start = letters.substring(0, Math.min(3, letters.length())).toUpperCase(Locale.ROOT);
+        String name = String.format(Locale.ROOT, "%s-%02d%02d", start, day.getMonthValue(), day.getDayOfMonth());
         LotId lot = new LotId(day.getYear(), name);
         for (int more = 2; known.hasLot(lot); more++) {
             lot = new LotId(day.getYear(), name + "-" + more);

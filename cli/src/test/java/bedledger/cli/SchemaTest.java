@@ -1,0 +1,133 @@
+package bedledger.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaValidatorsConfig;
+import com.networknt.schema.SpecVersion;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What {@code --json} prints is described by one JSON Schema each, which takes nothing else. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SchemaTest {
+    private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
+    private static final SchemaValidatorsConfig STRICT =
+            SchemaValidatorsConfig.builder().formatAssertionsEnabled(true).build();
+    private final Desk desk;
+
+    SchemaTest(@TempDir Path folder) {
+        desk = Season.quickly(folder);
+    }
+
+    @BeforeAll
+    void twoMoreBooks() {
+        desk.run("new empty --farm \"Ash Corner\"").done();
+        desk.copy("farm", "changed");
+        desk.mend("changed/journal.jsonl", "310 lb", "311 lb");
+    }
+
+    static Stream<Map.Entry<String, String>> commands() {
+        return Stream.of(
+                Map.entry("beds", "beds --book farm --on 2025-07-13"),
+                Map.entry("beds", "beds --book farm --as-known-on 2025-07-13"),
+                Map.entry("beds", "beds --book empty"),
+                Map.entry("bed", "bed K1 --book farm"),
+                Map.entry("bed", "bed G4 --book farm --on 2025-03-01 --as-known-on 2025-06-01"),
+                Map.entry("entry", "entry 60 --book farm"),
+                Map.entry("entry", "entry 3 --book farm"),
+                Map.entry("check", "check --book farm --on 2025-12-31"),
+                Map.entry("check", "check --book farm --as-known-on 2025-07-01"),
+                Map.entry("check", "check --book empty"),
+                Map.entry("returned", "returned --book farm --by piece"),
+                Map.entry("returned", "returned --book farm --by bed --with-typical"),
+                Map.entry("returned", "returned --book farm --by crop"),
+                Map.entry("returned", "returned --book farm --by flip --as-known-on 2025-09-01"),
+                Map.entry("returned", "returned --book farm --by season"),
+                Map.entry("returned", "returned --book empty"),
+                Map.entry("report", "report --book farm --on 2025-12-31"),
+                Map.entry("rules", "rules"),
+                Map.entry("rules-tables", "rules --tables"),
+                Map.entry("verify", "verify --book farm"),
+                Map.entry("verify", "verify --book changed"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("commands")
+    void describesWhatIsPrinted(Map.Entry<String, String> asked) throws Exception {
+        JsonNode printed = printed(asked.getValue());
+        assertThat(schema(asked.getKey()).validate(printed)).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("commands")
+    void takesNothingThatIsNotDescribedAndMissesWhatIsNotThere(Map.Entry<String, String> asked) throws Exception {
+        ObjectNode printed = (ObjectNode) printed(asked.getValue());
+        JsonSchema schema = schema(asked.getKey());
+        String first = printed.fieldNames().next();
+        assertThat(schema.validate(printed.deepCopy().put("more", 1))).isNotEmpty();
+        assertThat(schema.validate(printed.deepCopy().without(List.of(first)))).isNotEmpty();
+        assertThat(schema.validate(printed.deepCopy().putNull(first))).isNotEmpty();
+    }
+
+    @Test
+    void everyCommandThatPrintsJsonHasItsSchema() {
+        List<String> described = commands().map(Map.Entry::getKey).distinct().toList();
+        for (Command command : Commands.ALL) {
+            if (desk.run(command.name() + " --help").done().out().contains("--json")) {
+                assertThat(described).contains(command.name());
+            }
+        }
+    }
+
+    @Test
+    void aChangedBookShowsItsDisagreements() throws Exception {
+        JsonNode verified = printed("verify --book changed");
+        assertThat(verified.get("agrees").asBoolean()).isFalse();
+        assertThat(verified.at("/disagreements/0/first").asLong()).isEqualTo(60);
+    }
+
+    @Test
+    void everyObjectOfASchemaIsClosed() throws Exception {
+        for (String name : commands().map(Map.Entry::getKey).distinct().toList()) {
+            try (InputStream in = open(name)) {
+                JsonNode schema = Answers.JSON.readTree(in);
+                List<JsonNode> objects = schema.findParents("type").stream()
+                        .filter(node -> node.get("type").asText().equals("object"))
+                        .toList();
+                assertThat(objects)
+                        .isNotEmpty()
+                        .allSatisfy(node ->
+                                assertThat(node.has("additionalProperties")).isTrue());
+            }
+        }
+    }
+
+    private JsonNode printed(String command) throws Exception {
+        return Answers.JSON.readTree(desk.run(command + " --json").out());
+    }
+
+    private static JsonSchema schema(String name) throws Exception {
+        try (InputStream in = open(name)) {
+            return FACTORY.getSchema(in, STRICT);
+        }
+    }
+
+    private static InputStream open(String name) {
+        return Objects.requireNonNull(
+                SchemaTest.class.getResourceAsStream("schemas/" + name + ".schema.json"), "no schema of " + name);
+    }
+}
