@@ -11,6 +11,9 @@ import java.util.List;
 
 /** The title block, and what stands in the margin of every printed page. */
 record TitlePart(Asked asked, Seal seal, Instant made) {
+    /** From here on a browser is spared the layout of what is not in view; below it, it does not matter. */
+    private static final int MANY_ENTRIES = 2_000;
+
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm xxx");
 
     private BookKeeping.BookOpened opened() {
@@ -27,6 +30,10 @@ record TitlePart(Asked asked, Seal seal, Instant made) {
 
     String day() {
         return asked.day().toString();
+    }
+
+    boolean isLong() {
+        return asked.farm().written().size() >= MANY_ENTRIES;
     }
 
     String title() {
