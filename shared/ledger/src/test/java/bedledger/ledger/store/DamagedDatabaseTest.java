@@ -78,12 +78,12 @@ class DamagedDatabaseTest {
                 .hasBinaryContent(random);
     }
 
-    @ParameterizedTest(name = "one byte changed at 60 places, seed {0}")
+    @ParameterizedTest(name = "one byte changed at 40 places, seed {0}")
     @ValueSource(longs = 5)
     void healsOrIsFoundByVerifyWhenAByteIsChanged(long seed) throws Exception {
         SplittableRandom random = new SplittableRandom(seed);
         Map<String, Integer> howItWas = new TreeMap<>();
-        for (int change = 0; change < 60; change++) {
+        for (int change = 0; change < 40; change++) {
             byte[] changed = whole.clone();
             int at = random.nextInt(whole.length);
             changed[at] ^= (byte) (1 << random.nextInt(8));
