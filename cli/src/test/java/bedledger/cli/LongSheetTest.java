@@ -48,8 +48,11 @@ class LongSheetTest {
     }
 
     private static String beds() {
-        return "date,did,field,beds,gross,length,width\n2004-12-30,register-field,Long,,1ha,,\n"
-                + "2004-12-30,lay-out,Long,L1..L200,,20m,0.75m\n";
+        return """
+                date,did,field,beds,gross,length,width
+                2004-12-30,register-field,Long,,1ha,,
+                2004-12-30,lay-out,Long,L1..L200,,20m,0.75m
+                """;
     }
 
     /** Beds flailed, weeded and harrowed in turn, fourteen acts a day. */
