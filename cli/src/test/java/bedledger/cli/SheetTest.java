@@ -58,7 +58,7 @@ class SheetTest {
         Sealed once = desk.sealed("farm");
         Said again = desk.run("import s.csv --book farm").done();
         assertThat(again.out()).contains("Nothing to write; 3 are in the book already.");
-        assertThat(again.err()).contains("In the book already: row 2, 3, 4.");
+        assertThat(again.err()).contains("In the book already: rows 2, 3, 4.");
         assertThat(desk.sealed("farm")).isEqualTo(once);
     }
 

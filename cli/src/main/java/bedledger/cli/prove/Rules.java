@@ -2,6 +2,7 @@ package bedledger.cli.prove;
 
 import bedledger.cli.Surroundings;
 import bedledger.cli.read.Output;
+import bedledger.cli.read.ReadBook;
 import bedledger.cli.read.ReadOptions;
 import bedledger.cli.read.TextTable;
 import bedledger.projections.findings.Example;
@@ -32,7 +33,8 @@ public final class Rules implements Callable<Integer> {
     @Mixin
     ReadOptions options = new ReadOptions();
 
-    @Option(names = "--tables", description = "the coefficients of the tables instead, with status and source")
+    @Option(names = "--tables", description = "the coefficients of the tables instead, with status and source; with --book, the farm's own over"
+                    + " them")
     boolean tables;
 
     public Rules(Surroundings around) {
@@ -160,7 +162,7 @@ public final class Rules implements Callable<Integer> {
     }
 
     private int printTables() {
-        Tables all = Tables.bundled();
+        Tables all = options.asksABook() ? ReadBook.open(around, options).tables() : Tables.bundled();
         TablesView view = new TablesView(
                 Tables.EDITION,
                 all.coefficients().stream()

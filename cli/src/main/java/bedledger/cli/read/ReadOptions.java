@@ -23,6 +23,11 @@ public final class ReadOptions {
     @Option(names = "--csv", description = "as CSV, where it is a table")
     boolean csv;
 
+    /** Whether a certain book, or a certain state of it, was asked for. */
+    public boolean asksABook() {
+        return book != null || asKnownOn != null;
+    }
+
     /** Whether a program reads what is printed, which then leaves nothing out. */
     public boolean wantsData() {
         return json || csv;

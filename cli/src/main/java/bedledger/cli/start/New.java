@@ -62,8 +62,8 @@ public final class New implements java.util.concurrent.Callable<Integer> {
                     + " and every page says PRACTICE")
     boolean practice;
 
-    @Option(names = "--written-by", paramLabel = "WHO", description = "who writes (owner if left out)")
-    String writtenBy = "owner";
+    @Option(names = "--written-by", paramLabel = "WHO", description = "who writes (else BEDLEDGER_PERSON, else owner)")
+    String writtenBy = "";
 
     @Option(names = "--written", paramLabel = "MOMENT", description = "practice books only: the moment of writing")
     @Nullable
@@ -163,7 +163,9 @@ public final class New implements java.util.concurrent.Callable<Integer> {
 
     private PersonId writer() {
         try {
-            return new PersonId(writtenBy);
+            String named =
+                    writtenBy.isEmpty() ? around.environment().getOrDefault("BEDLEDGER_PERSON", "") : writtenBy;
+            return new PersonId(named.isEmpty() ? "owner" : named);
         } catch (BadValue bad) {
             throw new Refused(List.of(bad.as("written-by")));
         }
