@@ -72,14 +72,20 @@ class ArchitectureTest {
                         .that()
                         .resideInAPackage("bedledger.language..")
                         .should()
-                        .onlyDependOnClassesThat(resideInAnyPackage("bedledger.language..", "java..", "org.jspecify..")),
+                        .onlyDependOnClassesThat(
+                                resideInAnyPackage("bedledger.language..", "java..", "org.jspecify..")),
                 never("bedledger.ledger..", "bedledger.domain..", "bedledger.projections..", "bedledger.cli.."),
                 never("bedledger.domain..", "bedledger.projections..", "bedledger.cli.."),
                 never("bedledger.projections..", "bedledger.domain..", "bedledger.ledger..", "bedledger.cli.."));
     }
 
     private static ArchRule never(String from, String... to) {
-        return noClasses().that().resideInAPackage(from).should().dependOnClassesThat().resideInAnyPackage(to);
+        return noClasses()
+                .that()
+                .resideInAPackage(from)
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(to);
     }
 
     private static Stream<ArchRule> tools() {
@@ -140,7 +146,8 @@ class ArchitectureTest {
             AccessTarget target = call.getTarget();
             String owner = target.getOwner().getName();
             boolean now = owner.startsWith("java.time.") && target.getName().equals("now");
-            boolean clock = owner.equals(Clock.class.getName()) && target.getName().matches("system.*|tick.*");
+            boolean clock =
+                    owner.equals(Clock.class.getName()) && target.getName().matches("system.*|tick.*");
             return (now && call.getTarget().getParameterTypes().isEmpty())
                     || clock
                     || calls.contains(owner + "." + target.getName());
@@ -164,7 +171,8 @@ class ArchitectureTest {
                 slices().matching("bedledger.(*)..").should().beFreeOfCycles(),
                 slices().matching("bedledger.ledger.(*)..").should().beFreeOfCycles(),
                 slices().matching("bedledger.projections.(*)..").should().beFreeOfCycles(),
-                // The root of cli lists the commands and holds what all of them share; the packages below it have an order.
+                // The root of cli lists the commands and holds what all of them share; the packages below it have an
+                // order.
                 slices().matching("bedledger.cli.(*)..").should().beFreeOfCycles());
     }
 }

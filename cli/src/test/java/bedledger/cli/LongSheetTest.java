@@ -43,7 +43,12 @@ class LongSheetTest {
         assertThat(desk.run("verify --book farm").done().out()).contains("Everything agrees.");
         desk.lay("long.csv", sheet(rows) + "2025-01-01,untarp,L1,\n");
         desk.run("import long.csv --book farm")
-                .refused(Exit.REFUSED, "1 row refused", rows + " in the book already", "row " + (rows + 2), "no tarp lies on it");
+                .refused(
+                        Exit.REFUSED,
+                        "1 row refused",
+                        rows + " in the book already",
+                        "row " + (rows + 2),
+                        "no tarp lies on it");
         assertThat(desk.entries("farm")).hasSize(8 + rows);
     }
 

@@ -63,7 +63,10 @@ record Transcript(List<Part> parts) {
         StringBuilder text = new StringBuilder();
         for (Part part : parts) {
             text.append(part.head()).append('\n');
-            part.input().forEach(line -> text.append(part.isFile() ? "| " : "< ").append(line).append('\n'));
+            part.input()
+                    .forEach(line -> text.append(part.isFile() ? "| " : "< ")
+                            .append(line)
+                            .append('\n'));
             if (part.isFile()) {
                 desk.lay(part.head().substring(2), String.join("\n", part.input()) + "\n");
             } else if (part.isCommand()) {
@@ -77,7 +80,8 @@ record Transcript(List<Part> parts) {
 
     private static String answer(Part part, Desk desk) {
         String input = part.input().isEmpty() ? "" : String.join("\n", part.input()) + "\n";
-        Said said = desk.typed(input, part.head().substring("$ bedledger".length()).strip());
+        Said said =
+                desk.typed(input, part.head().substring("$ bedledger".length()).strip());
         StringBuilder text = new StringBuilder(said.out());
         said.err().lines().forEach(line -> text.append("! ").append(line).append('\n'));
         if (said.exit() != Exit.OK) {

@@ -26,10 +26,7 @@ class TranscriptTest {
     static Stream<String> transcripts() throws IOException, URISyntaxException {
         URL folder = Objects.requireNonNull(TranscriptTest.class.getResource("/transcripts"));
         try (Stream<Path> files = Files.list(Path.of(folder.toURI()))) {
-            return files.map(file -> Objects.requireNonNull(file.getFileName()).toString())
-                    .sorted()
-                    .toList()
-                    .stream();
+            return files.map(file -> Objects.requireNonNull(file.getFileName()).toString()).sorted().toList().stream();
         }
     }
 
@@ -59,7 +56,8 @@ class TranscriptTest {
 
     @Test
     void aTranscriptThatSaysSomethingElseIsFound(@TempDir Path folder) {
-        Transcript transcript = Transcript.read("$ bedledger --version\nbedledger 9.9\n".lines().toList());
+        Transcript transcript =
+                Transcript.read("$ bedledger --version\nbedledger 9.9\n".lines().toList());
         assertThat(transcript.held(new Desk(folder))).isNotEqualTo("$ bedledger --version\nbedledger 9.9\n");
     }
 }

@@ -33,8 +33,11 @@ public final class Rules implements Callable<Integer> {
     @Mixin
     ReadOptions options = new ReadOptions();
 
-    @Option(names = "--tables", description = "the coefficients of the tables instead, with status and source; with --book, the farm's own over"
-                    + " them")
+    @Option(
+            names = "--tables",
+            description =
+                    "the coefficients of the tables instead, with status and source; with --book, the farm's own over"
+                            + " them")
     boolean tables;
 
     public Rules(Surroundings around) {

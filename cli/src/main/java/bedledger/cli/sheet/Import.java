@@ -191,7 +191,8 @@ public final class Import {
             if (!rows.isEmpty() && rows.size() <= SHOWN) {
                 around.err()
                         .println(
-                                "In the book already: " + (rows.size() == 1 ? "row " : "rows ") + String.join(", ", rows)
+                                "In the book already: " + (rows.size() == 1 ? "row " : "rows ")
+                                        + String.join(", ", rows)
                                         + ". If one is another act just like it, tell them apart with a note or a time of day.");
             }
         }

@@ -163,8 +163,7 @@ public final class New implements java.util.concurrent.Callable<Integer> {
 
     private PersonId writer() {
         try {
-            String named =
-                    writtenBy.isEmpty() ? around.environment().getOrDefault("BEDLEDGER_PERSON", "") : writtenBy;
+            String named = writtenBy.isEmpty() ? around.environment().getOrDefault("BEDLEDGER_PERSON", "") : writtenBy;
             return new PersonId(named.isEmpty() ? "owner" : named);
         } catch (BadValue bad) {
             throw new Refused(List.of(bad.as("written-by")));
