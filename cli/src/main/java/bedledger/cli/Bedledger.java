@@ -1,5 +1,6 @@
 package bedledger.cli;
 
+import bedledger.language.Acts;
 import bedledger.language.Refused;
 import bedledger.language.Words;
 import bedledger.ledger.journal.JournalBusy;
@@ -83,6 +84,10 @@ public final class Bedledger {
     }
 
     private int unknown(String name) {
+        if (Acts.byWord(name).isPresent()) {
+            around.err().println("There is no command '" + name + "', but an act: bedledger did " + name + " …");
+            return Exit.USAGE;
+        }
         String nearest = Words.nearest(
                         name, Commands.ALL.stream().map(Command::name).toList())
                 .map(word -> " Did you mean 'bedledger " + word + "'?")

@@ -2,6 +2,7 @@ package bedledger.domain;
 
 import bedledger.language.BedId;
 import bedledger.language.BedState;
+import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
 import bedledger.language.Land;
@@ -73,7 +74,7 @@ final class Judge {
         Map<Long, List<Problem>> problems = new TreeMap<>();
         after.misfits().forEach((number, misfits) -> {
             if (numbers.contains(number)) {
-                problems.put(number, misfits.stream().map(Judge::problem).toList());
+                problems.put(number, misfits.stream().map(this::problem).toList());
             }
         });
         after.standing().idle().stream()
@@ -83,18 +84,35 @@ final class Judge {
         return problems;
     }
 
-    private static Problem problem(Misfit misfit) {
+    private Problem problem(Misfit misfit) {
         String kind = misfit.place().key();
-        return misfit.as(kind.substring(0, kind.indexOf(':')));
+        Problem problem = misfit.as(kind.substring(0, kind.indexOf(':')));
+        return Openings.of(after, misfit.place())
+                .map(opening -> new Problem(
+                        problem.what(),
+                        problem.entered(),
+                        problem.why() + "; it is there from " + opening.head().doneOn() + " on (#" + opening.number()
+                                + ")",
+                        "check the day, or correct that entry: correct " + opening.number()
+                                + " --on DATE --why REASON"))
+                .orElse(problem);
     }
 
-    private static Problem notInForce(Entry entry) {
+    private Problem notInForce(Entry entry) {
         long number = java.util.Objects.requireNonNull(entry.head().corrects()).number();
+        Entry answer = after.standing().answeredBy().get(number);
+        String became = answer == null
+                ? "it is not in force"
+                : answer.fact() instanceof BookKeeping.Struck
+                        ? "it was struck by #" + answer.number()
+                        : "#" + answer.number() + " took its place";
         return new Problem(
                 "entry",
                 "#" + number,
-                "it is not in force",
-                "look at it with: bedledger entry " + number + "; correct or strike the entry that took its place");
+                became,
+                answer == null || answer.fact() instanceof BookKeeping.Struck
+                        ? "write it as a new entry if it was right after all"
+                        : "correct or strike #" + answer.number() + " instead");
     }
 
     /** What the writer should know: crops that end, and entries in the book that no longer fit. */
@@ -103,6 +121,7 @@ final class Judge {
         candidates.forEach(entry -> entry.fact().places().stream()
                 .filter(BedId.class::isInstance)
                 .forEach(bed -> ended((BedId) bed, entry).forEach(says::add)));
+        candidates.forEach(entry -> says.addAll(StockWords.of(after, entry)));
         Map<Long, List<Misfit>> already = before.misfits();
         after.misfits().forEach((number, misfits) -> {
             // Place by place: of an entry's other places, which were not loaded, neither farm knows enough.

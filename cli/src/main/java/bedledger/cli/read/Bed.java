@@ -190,7 +190,7 @@ public final class Bed implements Callable<Integer> {
                     .forEach(flip -> TextTable.wrapped(
                                     "Flip " + flip.name()
                                             + (flip.days() == null ? "" : " (" + flip.days() + " days)")
-                                            + ". Hours: " + flip.labour(),
+                                            + (flip.labour().isEmpty() ? "" : ". Hours: " + flip.labour()),
                                     80)
                             .forEach(around.out()::println));
         }

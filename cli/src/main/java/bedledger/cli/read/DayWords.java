@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** Reads days as people say them in the evening: today, yesterday, mon, 14, 2025-07-14. */
 public final class DayWords {
+    /** A bare number further back than this in another month is more likely a slip than last month's day. */
+    private static final int LATELY = 14;
+
     private final LocalDate today;
 
     public DayWords(LocalDate today) {
@@ -63,7 +66,7 @@ public final class DayWords {
             if (day >= 1
                     && day <= month.lengthOfMonth()
                     && !month.withDayOfMonth(day).isAfter(today)) {
-                return month.withDayOfMonth(day);
+                return recent(text, month.withDayOfMonth(day));
             }
         }
         throw new BadValue(text, "no month lately had such a day", "write it like 2025-07-14");
@@ -76,5 +79,15 @@ public final class DayWords {
         } catch (DateTimeException notATime) {
             throw new BadValue(text, "it is not a time of day", "write it like 7:30 or 19:05");
         }
+    }
+
+    private LocalDate recent(String text, LocalDate day) {
+        if (day.getMonth() != today.getMonth() && day.isBefore(today.minusDays(LATELY))) {
+            throw new BadValue(
+                    text,
+                    "this month's is to come, and last month's is long ago",
+                    "write the day in full, as in " + day);
+        }
+        return day;
     }
 }

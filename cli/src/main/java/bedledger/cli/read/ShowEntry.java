@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
 public final class ShowEntry implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(paramLabel = "NUMBER", description = "the entry's number")
+    @Parameters(arity = "0..1", paramLabel = "NUMBER", description = "the entry's number; the last twenty if left out")
     String number = "";
 
     @Mixin
@@ -47,6 +47,9 @@ public final class ShowEntry implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
+        if (number.isEmpty()) {
+            return new LastEntries(around, options).print(book);
+        }
         long wanted = parsed();
         Entry entry = book.farm().written().stream()
                 .filter(known -> known.number() == wanted)
@@ -79,7 +82,7 @@ public final class ShowEntry implements Callable<Integer> {
         try {
             return Long.parseLong(number.startsWith("#") ? number.substring(1) : number);
         } catch (NumberFormatException notANumber) {
-            throw new Failure(Exit.USAGE, "'" + number + "' is no entry number. Find it with: bedledger bed BED");
+            throw new Failure(Exit.USAGE, "'" + number + "' is no entry number. The last entries: bedledger entry");
         }
     }
 

@@ -88,6 +88,9 @@ public final class New implements java.util.concurrent.Callable<Integer> {
         around.out()
                 .println("Started " + (practice ? "a PRACTICE book" : "the book") + " of " + farm + " in "
                         + place.root());
+        around.out()
+                .println(
+                        "Days: " + opened.timeZone() + "; units: " + opened.units() + "; rule book: " + opened.rules());
         around.out().println("Its key is " + keyFile);
         around.out()
                 .println("Keep a copy of the key in a safe place, apart from the book: who has it can sign for you.");

@@ -93,7 +93,7 @@ final class ActParser {
     }
 
     private static OptionSpec option(Ask ask) {
-        String must = ask.required() ? " (needed)" : "";
+        String must = ask.required() && !ask.given() ? " (needed)" : "";
         OptionSpec.Builder option = text(ask.option(), ask.help() + must);
         if (isFlag(ask)) {
             option.paramLabel("yes|no");

@@ -55,6 +55,14 @@ public final class Correct {
                             "There is no entry #" + number + "; the last is #"
                                     + writing.book().size() + ". Find the number with: bedledger bed BED"));
             Draft draft = draft(writing, wrong, arguments, drop);
+            if (draft.fact().equals(wrong.fact())
+                    && draft.head().equals(wrong.head().withoutCorrection())) {
+                throw new Failure(
+                        Exit.REFUSED,
+                        "Nothing is different from #" + number
+                                + "; nothing was written. Say what is different, as in: bedledger" + " correct "
+                                + number + " --why REASON --quantity 13.5kg");
+            }
             Written written = writing.book().correct(number, draft, why, writing.writer(), writing.practiceTime());
             around.out().println("#" + number + " is replaced:");
             Echo.print(around, written, writing.book().zone());
@@ -67,7 +75,11 @@ public final class Correct {
         try {
             return Long.parseLong(text.startsWith("#") ? text.substring(1) : text);
         } catch (NumberFormatException notANumber) {
-            throw new Failure(Exit.USAGE, "'" + text + "' is no entry number. Find it with: bedledger bed BED");
+            throw new Failure(
+                    Exit.USAGE,
+                    "'" + text
+                            + "' is no entry number. Write it without '#', which a shell takes for a comment. The last entries:"
+                            + " bedledger entry");
         }
     }
 

@@ -43,6 +43,9 @@ public final class DraftReader {
     private final Known known;
     private final PlaceWords places;
     private final DayWords days;
+    /** Hotter than any compost pile gets (judgement): a Fahrenheit figure without its unit. */
+    private static final double HOTTEST_CELSIUS = 85;
+
     private final PersonId writer;
     private final String temperatureUnit;
     private final List<Problem> problems = new ArrayList<>();
@@ -161,9 +164,18 @@ public final class DraftReader {
         if (type == LocalDate.class) {
             return List.of(days.day(word).toString());
         }
-        return type == Temperature.class && word.matches("-?[0-9]+(\\.[0-9]+)?")
-                ? List.of(word + temperatureUnit)
-                : List.of(word);
+        return List.of(type == Temperature.class ? reading(word) : word);
+    }
+
+    private String reading(String word) {
+        if (!word.matches("-?[0-9]+(\\.[0-9]+)?")) {
+            return word;
+        }
+        if (temperatureUnit.equals("C") && Double.parseDouble(word) > HOTTEST_CELSIUS) {
+            throw new BadValue(
+                    word, "this book counts in °C, and no pile gets so hot", "write " + word + "F if it is Fahrenheit");
+        }
+        return word + temperatureUnit;
     }
 
     private String crop(String word) {

@@ -82,6 +82,9 @@ final class PlaceWords {
     }
 
     private String bed(String word) {
+        if (known.spelling("bed", word).isEmpty() && word.matches(".*[0-9]-.*[0-9]")) {
+            throw new BadValue(word, "there is no such bed", "write a range with two dots: " + word.replace("-", ".."));
+        }
         return known.spelling("bed", word)
                 .orElseThrow(() -> new BadValue(
                         word,

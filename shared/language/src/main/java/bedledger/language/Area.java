@@ -7,7 +7,7 @@ public record Area(Quantity quantity) implements Value {
     }
 
     public static Area parse(String text) {
-        return new Area(Quantity.parse(text));
+        return new Area(Quantity.parse(text, Dimension.AREA.example()));
     }
 
     /** In square metres. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param type the type of the value, or of each value of a list
  * @param list whether several values are taken
  * @param required whether the act can be written without it
+ * @param given whether the program gives a required value where none is said
  * @param bare whether it is written right after the word
  * @param help what it asks for, as a phrase
  */
@@ -22,6 +23,7 @@ public record Ask(
         Class<?> type,
         boolean list,
         boolean required,
+        boolean given,
         boolean bare,
         String help,
         int least,
@@ -41,6 +43,7 @@ public record Ask(
                 type,
                 list,
                 list ? !asks.optional() : !nullable,
+                asks.given(),
                 asks.bare(),
                 asks.value(),
                 asks.least(),

@@ -18,6 +18,9 @@ public @interface Asks {
     /** Whether a list may be left empty. */
     boolean optional() default false;
 
+    /** Whether the program gives a required value where none is said. */
+    boolean given() default false;
+
     /** The least whole number taken. */
     int least() default 0;
 

@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What each kind of act does to one bed, and what cannot be done to it. */
 final class BedFold implements PlaceFold<BedState> {
-    private static final String FOUND = "correct the earlier entry, or write what was there: did found %s --on DATE %s";
+    private static final String FOUND =
+            "enter what was forgotten (did %s %s --on DATE), correct the earlier entry, or write what was there:"
+                    + " did found %s --on DATE %s";
     /** More than any crop gives in one pick: a mistyped figure or unit (judgement; a year of tunnel tomatoes stays below 80 kg/m²). */
     private static final double MOST_PER_SQUARE_METRE = 100;
 
@@ -59,21 +61,27 @@ final class BedFold implements PlaceFold<BedState> {
                     "enter the lifting first: did untarp " + bed + " --on DATE");
         }
         if (fact instanceof BedWork.TarpLifted || fact instanceof Observation.TarpChecked || foldedBack(fact)) {
-            return refuse(state.tarp() == null, "no tarp lies on it on that day", found("--tarp \"silage film\""));
+            return refuse(
+                    state.tarp() == null, "no tarp lies on it on that day", found("tarp", "--tarp \"silage film\""));
         }
         if (fact instanceof BedWork.MulchRemoved removed) {
             boolean lies =
                     state.mulches().stream().anyMatch(laid -> removed.kind() == null || laid.mulch() == removed.kind());
-            return refuse(!lies, "no such mulch lies on it on that day", found("--mulch straw"));
+            return refuse(!lies, "no such mulch lies on it on that day", found("mulch", "--mulch straw"));
         }
         if (fact instanceof BedWork.DripPulled) {
-            return refuse(state.drip() == null, "no drip lines lie on it on that day", found("--drip-lines 2"));
+            return refuse(
+                    state.drip() == null, "no drip lines lie on it on that day", found("lay-drip", "--drip-lines 2"));
         }
         if (fact instanceof Care.RowCoverOff) {
-            return refuse(state.rowCover() == null, "no row cover lies over it on that day", found("--row-cover"));
+            return refuse(
+                    state.rowCover() == null, "no row cover lies over it on that day", found("cover", "--row-cover"));
         }
         if (fact instanceof Planting.CoverEnded) {
-            return refuse(!state.hasCover(), "no cover crop stands in it on that day", found("--cover-crop rye"));
+            return refuse(
+                    !state.hasCover(),
+                    "no cover crop stands in it on that day",
+                    found("sow-cover", "--cover-crop rye"));
         }
         if (fact instanceof Harvesting.Harvested harvested) {
             return grows(state, harvested.crop()).or(() -> tooMuch(state, harvested));
@@ -102,7 +110,7 @@ final class BedFold implements PlaceFold<BedState> {
         return refuse(
                 !state.grows(crop),
                 "no " + crop + " stands in it on that day; " + standing,
-                found("--crop \"" + crop + "\""));
+                found("sow", "--crop \"" + crop + "\""));
     }
 
     private Optional<Misfit> tooMuch(BedState state, Harvesting.Harvested harvested) {
@@ -116,8 +124,8 @@ final class BedFold implements PlaceFold<BedState> {
                 "check the number and the unit");
     }
 
-    private String found(String what) {
-        return FOUND.formatted(bed, what);
+    private String found(String forgotten, String what) {
+        return FOUND.formatted(forgotten, bed, bed, what);
     }
 
     private static @Nullable LocalDate since(BedState.@Nullable Laid laid) {

@@ -7,7 +7,7 @@ public record Density(Quantity quantity) implements Value {
     }
 
     public static Density parse(String text) {
-        return new Density(Quantity.parse(text));
+        return new Density(Quantity.parse(text, Dimension.DENSITY.example()));
     }
 
     /** In g/cm³. */

@@ -16,7 +16,7 @@ public sealed interface Harvesting extends Fact {
             @Asks("the crop") CropName crop,
             @Asks("how much") Amount quantity,
 
-            @Asks("the lot's name; it names itself if left out")
+            @Asks(value = "the lot's name; it names itself if left out", given = true)
             LotId lot,
 
             @Asks("how it was weighed: washed, dirty or topped") @Nullable

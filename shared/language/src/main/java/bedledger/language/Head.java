@@ -56,6 +56,12 @@ public record Head(
                 correction);
     }
 
+    /** The same, as it would be if it answered nothing. */
+    public Head withoutCorrection() {
+        return new Head(
+                doneOn, time, placeInDay, notedOn, doneBy, area, people, minutes, equipment, note, documents, null);
+    }
+
     public Head placed(int place) {
         return new Head(
                 doneOn, time, place, notedOn, doneBy, area, people, minutes, equipment, note, documents, corrects);

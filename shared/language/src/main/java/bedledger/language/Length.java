@@ -7,7 +7,7 @@ public record Length(Quantity quantity) implements Value {
     }
 
     public static Length parse(String text) {
-        return new Length(Quantity.parse(text));
+        return new Length(Quantity.parse(text, Dimension.LENGTH.example()));
     }
 
     /** In metres. */

@@ -7,7 +7,7 @@ public record Mass(Quantity quantity) implements Value {
     }
 
     public static Mass parse(String text) {
-        return new Mass(Quantity.parse(text));
+        return new Mass(Quantity.parse(text, Dimension.MASS.example()));
     }
 
     /** In grams. */

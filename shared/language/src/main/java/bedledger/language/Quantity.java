@@ -11,17 +11,22 @@ public record Quantity(BigDecimal number, Unit unit) implements Value {
 
     /** Reads "38.5kg" or "38.5 kg". Throws {@link BadValue} for a missing or unknown unit, a decimal comma, or no number at all. */
     public static Quantity parse(String text) {
+        return parse(text, "38.5kg, 85lb or 120heads");
+    }
+
+    /** The same, with examples of what is wanted here for whoever left the unit out. */
+    static Quantity parse(String text, String examples) {
         String trimmed = text.strip();
         if (DECIMAL_COMMA.matcher(trimmed).matches()) {
             throw new BadValue(text, "a comma in a number can mean two things", "write a decimal point, as in 12.5kg");
         }
         Matcher shape = SHAPE.matcher(trimmed);
         if (!shape.matches()) {
-            throw new BadValue(text, "this is not a number with a unit", "write it like 38.5kg, 85lb or 120heads");
+            throw new BadValue(text, "this is not a number with a unit", "write it like " + examples);
         }
         String unit = shape.group(2);
         if (unit == null) {
-            throw new BadValue(text, "the unit is missing", "write it like 38.5kg, 85lb or 120heads");
+            throw new BadValue(text, "the unit is missing", "write it like " + examples);
         }
         return new Quantity(
                 new BigDecimal(shape.group(1)),
@@ -53,8 +58,7 @@ public record Quantity(BigDecimal number, Unit unit) implements Value {
             throw new BadValue(
                     toString(),
                     "no farm bed, pile or lot has that much or that little",
-                    "check the number and the unit; the most that is taken is " + most
-                            + " in g, m, m2, L, °C, % or minutes");
+                    "check the number and the unit" + (dimension == Dimension.TEMPERATURE ? ": C or F" : ""));
         }
         return this;
     }

@@ -7,7 +7,7 @@ public record Share(Quantity quantity) implements Value {
     }
 
     public static Share parse(String text) {
-        return new Share(Quantity.parse(text));
+        return new Share(Quantity.parse(text, Dimension.SHARE.example()));
     }
 
     /** In percent. */

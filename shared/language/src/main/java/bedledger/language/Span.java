@@ -7,7 +7,7 @@ public record Span(Quantity quantity) implements Value {
     }
 
     public static Span parse(String text) {
-        return new Span(Quantity.parse(text));
+        return new Span(Quantity.parse(text, Dimension.TIME.example()));
     }
 
     /** In minutes. */

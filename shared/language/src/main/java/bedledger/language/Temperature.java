@@ -7,7 +7,7 @@ public record Temperature(Quantity quantity) implements Value {
     }
 
     public static Temperature parse(String text) {
-        return new Temperature(Quantity.parse(text));
+        return new Temperature(Quantity.parse(text, Dimension.TEMPERATURE.example()));
     }
 
     /** In degrees Celsius. */

@@ -7,7 +7,7 @@ public record Volume(Quantity quantity) implements Value {
     }
 
     public static Volume parse(String text) {
-        return new Volume(Quantity.parse(text));
+        return new Volume(Quantity.parse(text, Dimension.VOLUME.example()));
     }
 
     /** In litres. */
