@@ -3,13 +3,17 @@ package bedledger.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import bedledger.domain.ActIds;
+import bedledger.domain.Book;
 import bedledger.language.Entry;
+import bedledger.ledger.store.BookFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -155,6 +159,19 @@ class BookPlaceTest {
         Desk other = desk.answering(DayForEveryName::new);
         other.run("did register-field North --gross 0.05ha --book farm").done();
         assertThat(desk.entries("farm")).extracting(Entry::writtenAt).containsOnly(desk.clock.instant());
+    }
+
+    @Test
+    void tellsASecondWriterThatTheBookIsOpenElsewhereAndLetsReadersIn() {
+        book();
+        Sealed before = desk.sealed("farm");
+        try (Book other = Book.open(new BookFolder(folder.resolve("farm")), desk.clock, new ActIds(new Random(1)))) {
+            desk.run("did weather --rain 4mm --book farm").refused(Exit.BUSY, "another program");
+            desk.run("beds --book farm").done();
+            assertThat(other.size()).isEqualTo(1);
+        }
+        assertThat(desk.sealed("farm")).isEqualTo(before);
+        desk.run("did weather --rain 4mm --book farm").done();
     }
 
     @Test

@@ -5,7 +5,9 @@ import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Fact;
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /** Lists the acts, topic by topic. */
@@ -24,7 +26,10 @@ final class DidHelp {
                 Beds: N1 N2, N1,N2, N1..N4, a field.
                 Quantities carry their unit: 38.5kg, 85lb, 120heads, 0.25m2.
                 """);
-        for (Class<?> topic : Acts.topics()) {
+        List<Class<?>> topics = new ArrayList<>(Acts.topics());
+        // The record itself, which stands first there, is said least.
+        Collections.rotate(topics, -1);
+        for (Class<?> topic : topics) {
             List<ActKind> kinds = Arrays.stream(topic.getPermittedSubclasses())
                     .map(type -> Acts.of(type.asSubclass(Fact.class)))
                     .filter(kind -> !kind.word().isEmpty())
