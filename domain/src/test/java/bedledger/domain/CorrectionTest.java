@@ -79,8 +79,8 @@ class CorrectionTest {
     void refusesToCorrectOrStrikeWhatIsNotInForce() {
         Draft again = draft("2025-04-10", "tarp", "beds=N1", "material=film");
         book.correct(TARPED, again, "film", OWNER, null);
-        refuses(() -> book.correct(TARPED, again, "film", OWNER, null), "entry '#4': it is not in force");
-        refuses(() -> book.strike(TARPED, "twice", OWNER, null), "entry '#4': it is not in force");
+        refuses(() -> book.correct(TARPED, again, "film", OWNER, null), "entry '#4': #5 took its place");
+        refuses(() -> book.strike(TARPED, "twice", OWNER, null), "entry '#4': #5 took its place");
     }
 
     @Test
@@ -90,7 +90,7 @@ class CorrectionTest {
         assertThat(farm().bed(new BedId("N1")).now().tarp()).isNull();
         refuses(
                 () -> book.correct(TARPED, draft("2025-04-10", "tarp", "beds=N1"), "after all", OWNER, null),
-                "it is not in force");
+                "#5 took its place");
         refuses(() -> book.strike(6, "strike the strike", OWNER, null), "it is not in force");
     }
 
