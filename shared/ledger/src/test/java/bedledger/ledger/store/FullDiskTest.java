@@ -74,6 +74,31 @@ class FullDiskTest {
         }
     }
 
+    /** A database that finds no room is not a damaged one: setting it aside and making it anew would need the room twice. */
+    @Test
+    void leavesTheDatabaseWhereItIsWhenThereIsNoRoomAtAll() throws Exception {
+        leaveTheDatabaseAsAKillDoes();
+        byte[] journal = book.journal();
+        try (JavaProcess writer = limited(1, "1", "1")) {
+            assertThat(writer.await(60)).as(writer.out() + writer.err()).isEqualTo(1);
+            System.out.println("no room at all: " + writer.out().strip());
+            assertThat(writer.out()).contains("File too large");
+        }
+        assertThat(book.folder.root().resolve("set-aside")).doesNotExist();
+        assertThat(book.folder.journal()).hasBinaryContent(journal);
+        assertThat(book.open()).as("what the next opening put right").isEmpty();
+        assertUsableAgain(61);
+    }
+
+    private void leaveTheDatabaseAsAKillDoes() throws Exception {
+        byte[] open;
+        try (Ledger ledger = Ledger.open(book.folder)) {
+            new Pen(ledger, new SplittableRandom(3), "killed").write(1);
+            open = Files.readAllBytes(book.folder.databaseFile());
+        }
+        Files.write(book.folder.databaseFile(), open);
+    }
+
     @Test
     void makesNoHalfBookWhenThereIsNoRoomForOne() throws Exception {
         Path root = scratch.resolve("fresh");
