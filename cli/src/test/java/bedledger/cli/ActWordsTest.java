@@ -61,8 +61,8 @@ class ActWordsTest {
                         list-material "Feather meal 13-0-0" --on 2025-01-05
                         list-material "Bt wettable powder" --on 2025-01-05
                         build-pile P1 --on 2025-01-05
-                        found-lot 2025/CA-0901 --crop carrot --quantity 96kg --on 2025-09-01
-                        found-lot 2025/CA-0908 --crop carrot --quantity 118kg --on 2025-09-08
+                        found-lot 2025/PA-1012 --crop carrot --quantity 96kg --on 2025-09-01
+                        found-lot 2025/PA-1019 --crop carrot --quantity 118kg --on 2025-09-08
                         """, "did - --book prepared").done();
     }
 

@@ -113,7 +113,7 @@ class EntryRefusedTest {
                 Case.of("a share above the whole", "did haul N1 --share 150%", "share '150 %'"),
                 Case.of("an absurd number of passes", "did flail N1 --passes 300", "passes '300'", "1 to 20"),
                 Case.of("absurd hours", "did flail N1 --minutes 9999", "minutes '9999'", "1 to 1440"),
-                Case.of("a temperature no pile has", "did read-pile P1 580 --on 2025-03-02", "readings '580 C'"));
+                Case.of("a temperature no pile has", "did read-pile P1 580 --on 2025-03-02", "readings '580'"));
     }
 
     private static Stream<Case> whatCannotBe() {
@@ -227,9 +227,9 @@ class EntryRefusedTest {
                         "to correct a replaced entry",
                         "correct 13 --why twice --quantity 23kg",
                         "entry '#13'",
-                        "it is not in force",
-                        "bedledger entry 13"),
-                Case.of("to strike a replaced entry", "strike 13 --why twice", "entry '#13'", "it is not in force"),
+                        "#14 took its place",
+                        "correct or strike #14"),
+                Case.of("to strike a replaced entry", "strike 13 --why twice", "entry '#13'", "#14 took its place"),
                 Case.of(
                         "to correct with another kind",
                         "correct 7 flail N1 --why \"was no sowing\"",

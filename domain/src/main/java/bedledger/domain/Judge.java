@@ -11,6 +11,7 @@ import bedledger.language.Place;
 import bedledger.language.Problem;
 import bedledger.language.Step;
 import bedledger.ledger.store.Ledger;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -74,7 +75,9 @@ final class Judge {
         Map<Long, List<Problem>> problems = new TreeMap<>();
         after.misfits().forEach((number, misfits) -> {
             if (numbers.contains(number)) {
-                problems.put(number, misfits.stream().map(this::problem).toList());
+                problems.put(
+                        number,
+                        misfits.stream().map(misfit -> problem(misfit, number)).toList());
             }
         });
         after.standing().idle().stream()
@@ -84,10 +87,10 @@ final class Judge {
         return problems;
     }
 
-    private Problem problem(Misfit misfit) {
+    private Problem problem(Misfit misfit, long number) {
         String kind = misfit.place().key();
         Problem problem = misfit.as(kind.substring(0, kind.indexOf(':')));
-        return Openings.of(after, misfit.place())
+        return Openings.after(day(number), after, misfit.place())
                 .map(opening -> new Problem(
                         problem.what(),
                         problem.entered(),
@@ -96,6 +99,15 @@ final class Judge {
                         "check the day, or correct that entry: correct " + opening.number()
                                 + " --on DATE --why REASON"))
                 .orElse(problem);
+    }
+
+    private LocalDate day(long number) {
+        return candidates.stream()
+                .filter(entry -> entry.number() == number)
+                .findFirst()
+                .orElseThrow()
+                .head()
+                .doneOn();
     }
 
     private Problem notInForce(Entry entry) {

@@ -10,18 +10,18 @@ import bedledger.language.Land;
 import bedledger.language.LotId;
 import bedledger.language.PileId;
 import bedledger.language.Place;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Finds the entry that brings a place in, for whoever used it on an earlier day. */
 final class Openings {
-    static Optional<Entry> of(Farm farm, Place place) {
-        boolean there = place instanceof BedId bed
-                && farm.bed(bed).steps().stream()
-                        .anyMatch(step -> !step.fits() && step.before().laidOut() != null);
-        return there
-                ? Optional.empty()
-                : farm.entries(place).stream().filter(opens(place)).findFirst();
+    /** The entry that brings the place in, if it does so on a day after this one. */
+    static Optional<Entry> after(LocalDate day, Farm farm, Place place) {
+        return farm.entries(place).stream()
+                .filter(opens(place))
+                .filter(entry -> entry.head().doneOn().isAfter(day))
+                .findFirst();
     }
 
     private static Predicate<Entry> opens(Place place) {

@@ -44,7 +44,7 @@ public sealed interface Harvesting extends Fact {
             word = "store",
             name = "store.lot-stored",
             help = "Put a lot into a store.",
-            example = "did store CA-0901 --where cellar")
+            example = "did store PA-1012 --where cellar")
     record LotStored(
             @Asks(value = "the lot", bare = true) LotId lot,
             @Asks("where") String where,
@@ -66,7 +66,7 @@ public sealed interface Harvesting extends Fact {
             word = "lose",
             name = "store.lot-lost",
             help = "Enter what was culled, rotted, eaten or fed, and where it went.",
-            example = "did lose CA-0908=18kg --cause culled --to compost")
+            example = "did lose PA-1019=9kg --cause culled --to compost")
     record LotLost(
             @Asks(value = "the lots, each with how much", bare = true)
             List<LotAmount> lots,

@@ -10,7 +10,7 @@ public sealed interface Planting extends Fact {
             word = "sow",
             name = "crop.sown",
             help = "Sow a crop straight into a bed.",
-            example = "did sow N5,N6 --crop carrot --seed-lot CA-7 --per-bed 25g")
+            example = "did sow N5,N6 --crop carrot --seed-lot PA-4 --per-bed 25g")
     record Sown(
             @Asks(value = "the beds", bare = true) List<BedId> beds,
             @Asks("the crop") CropName crop,
@@ -32,7 +32,7 @@ public sealed interface Planting extends Fact {
             word = "transplant",
             name = "crop.transplanted",
             help = "Set out plants, your own or bought.",
-            example = "did transplant N1,N2 --crop broccoli --origin own --seed-lot BR-3 --plants 160")
+            example = "did transplant N1,N2 --crop broccoli --origin own --seed-lot KO-21 --plants 160")
     record Transplanted(
             @Asks(value = "the beds", bare = true) List<BedId> beds,
             @Asks("the crop") CropName crop,
@@ -75,7 +75,7 @@ public sealed interface Planting extends Fact {
             word = "sow-cover",
             name = "cover.sown",
             help = "Sow a cover crop.",
-            example = "did sow-cover N2 --crop \"rye and vetch\" --seed-lot RV-4 --quantity 0.4kg")
+            example = "did sow-cover N2 --crop \"rye and vetch\" --seed-lot RY-6 --quantity 0.6kg")
     record CoverSown(
             @Asks(value = "the beds", bare = true) List<BedId> beds,
             @Asks("the cover crop or mix") CropName crop,

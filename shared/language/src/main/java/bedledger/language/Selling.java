@@ -10,7 +10,7 @@ public sealed interface Selling extends Fact {
             word = "sell",
             name = "lot.sold",
             help = "Sell from one or several lots on one invoice.",
-            example = "did sell CA-0901=90kg CA-0908=61kg --as organic --buyer \"co-op shop\" --invoice 1043")
+            example = "did sell PA-1012=72kg PA-1019=45kg --as organic --buyer \"corner grocer\" --invoice 2207")
     record Sold(
             @Asks(value = "the lots, each with how much", bare = true)
             List<LotAmount> lots,
@@ -25,7 +25,7 @@ public sealed interface Selling extends Fact {
             word = "donate",
             name = "lot.donated",
             help = "Give produce away.",
-            example = "did donate CA-0908=12.5kg --to \"food bank\"")
+            example = "did donate PA-1019=8kg --to \"food bank\"")
     record Donated(
             @Asks(value = "the lots, each with how much", bare = true)
             List<LotAmount> lots,
@@ -37,7 +37,7 @@ public sealed interface Selling extends Fact {
             word = "take-back",
             name = "lot.customer-returned",
             help = "Take back what a customer brings.",
-            example = "did take-back CA-0908=2kg --invoice 1043 --why \"split roots\"")
+            example = "did take-back PA-1019=2kg --invoice 2207 --why \"split roots\"")
     record CustomerReturned(
             @Asks(value = "the lots, each with how much", bare = true)
             List<LotAmount> lots,

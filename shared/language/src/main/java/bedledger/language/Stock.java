@@ -10,7 +10,7 @@ public sealed interface Stock extends Fact {
             name = "seed.received",
             help = "Enter seed, planting stock or bought plants as they come in.",
             example =
-                    "did receive-seed CA-7 --crop carrot --quantity 100g --supplier \"Hill Seeds\" --organic no --treatment"
+                    "did receive-seed PA-4 --crop carrot --quantity 100g --supplier \"Hill Seeds\" --organic no --treatment"
                             + " untreated --suppliers-asked 3")
     record SeedReceived(
             @Asks(value = "the farm's name for the lot", bare = true)
