@@ -49,6 +49,7 @@ class SchemaTest {
                 Map.entry("bed", "bed G4 --book farm --on 2025-03-01 --as-known-on 2025-06-01"),
                 Map.entry("entry", "entry 60 --book farm"),
                 Map.entry("entry", "entry 3 --book farm"),
+                Map.entry("entries", "entry --book farm"),
                 Map.entry("check", "check --book farm --on 2025-12-31"),
                 Map.entry("check", "check --book farm --as-known-on 2025-07-01"),
                 Map.entry("check", "check --book empty"),

@@ -19,7 +19,7 @@ final class LastEntries {
     }
 
     /** What {@code entry --json} prints without a number. */
-    record View(List<Row> entries) {}
+    record View(boolean practice, String farm, List<Row> entries) {}
 
     /** One entry; {@code status} as in force, replaced, struck. */
     record Row(
@@ -39,7 +39,8 @@ final class LastEntries {
                 rows.stream()
                         .map(row -> List.of(Long.toString(row.entry()), row.doneOn(), row.words(), row.status()))
                         .toList());
-        return new Output(around, options).print(new View(rows), table, out -> show(book, rows));
+        return new Output(around, options)
+                .print(new View(book.opened().practice(), book.opened().farm(), rows), table, out -> show(book, rows));
     }
 
     private static Row row(ReadBook book, Entry entry) {
