@@ -41,8 +41,9 @@ public final class Bedledger {
             return debug(debug, failed, failed instanceof JournalBusy ? Exit.BUSY : Exit.IO);
         } catch (BookUnusable unusable) {
             around.err().println(unusable.getMessage());
-            boolean readOnly = String.valueOf(unusable.getMessage()).contains("read-only");
-            return debug(debug, unusable, readOnly ? Exit.IO : Exit.NO_INPUT);
+            boolean disk = unusable.getCause() != null
+                    || String.valueOf(unusable.getMessage()).contains("read-only");
+            return debug(debug, unusable, disk ? Exit.IO : Exit.NO_INPUT);
         } catch (NoteRejected rejected) {
             around.err().println(rejected.getMessage());
             return debug(debug, rejected, Exit.REFUSED);

@@ -31,7 +31,7 @@ public final class Main {
     }
 
     private static PrintStream stream(FileDescriptor where) {
-        return new PrintStream(new FileOutputStream(where), true, StandardCharsets.UTF_8);
+        return new PrintStream(new PlainOutput(new FileOutputStream(where)), true, StandardCharsets.UTF_8);
     }
 
     private Main() {}

@@ -9,6 +9,8 @@ import bedledger.language.PersonId;
 import bedledger.language.Place;
 import bedledger.language.Problem;
 import bedledger.language.Refused;
+import bedledger.ledger.entry.Line;
+import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.note.SignedNote;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.store.BookFolder;
@@ -246,6 +248,23 @@ public final class Book implements AutoCloseable {
         return Stream.concat(some.stream(), more.stream()).toList();
     }
 
+    /** What cannot be read again must never be sealed: it would make the whole book unreadable. */
+    private static void requireReadable(Entry entry) {
+        try {
+            if (Line.read(Line.write(entry)).equals(entry)) {
+                return;
+            }
+        } catch (UnreadableEntry | IllegalArgumentException unreadable) {
+            throw new Refused(List.of(new Problem(
+                    entry.kind().name(),
+                    "",
+                    "it holds what cannot be kept: " + unreadable.getMessage(),
+                    "type it again")));
+        }
+        throw new Refused(List.of(
+                new Problem(entry.kind().name(), "", "it would not be read again as it was written", "type it again")));
+    }
+
     private Written writeAll(List<Entry> candidates, PersonId writer, Instant at, IntConsumer progress) {
         Judge judge = Judge.of(ledger, candidates);
         Map<Integer, List<Problem>> problems = problems(candidates, judge, at);
@@ -253,6 +272,7 @@ public final class Book implements AutoCloseable {
             throw new Refused(
                     problems.values().stream().flatMap(List::stream).distinct().toList());
         }
+        candidates.forEach(Book::requireReadable);
         List<String> says = judge.says();
         commit(candidates, writer, at, progress);
         return new Written(candidates, says);

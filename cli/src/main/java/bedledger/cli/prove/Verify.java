@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -36,9 +37,10 @@ import picocli.CommandLine.Option;
 public final class Verify implements Callable<Integer> {
     /** What a seal proves and what it does not, in plain words. */
     public static final List<String> PROVES = List.of(
-            "A change made without the book's key is always found. One made with the key is found by whoever holds an"
-                    + " earlier checkpoint: bedledger verify --against FILE. Nothing before anybody else held a checkpoint is"
-                    + " proved.");
+            "A change made without the book's key no longer agrees with the signed checkpoints, and is found. Where the"
+                    + " checkpoints were cut back too, or the key was used or exchanged, it is found by whoever holds an"
+                    + " earlier checkpoint or the key above: bedledger verify --against FILE. Nothing before anybody else"
+                    + " held a checkpoint is proved.");
 
     private final Surroundings around;
 
@@ -72,7 +74,18 @@ public final class Verify implements Callable<Integer> {
 
     /** One disagreement: the entries it concerns (0: none), what kind, what was found, what expected, what to do. */
     record DisagreementView(
-            long first, long last, String fault, String where, String found, String expected, String whatToDo) {}
+            long first, long last, String fault, String where, String found, String expected, String whatToDo) {
+        String entries() {
+            if (first == 0) {
+                return "no entry";
+            }
+            return first == last ? "entry " + first : "entries " + first + " to " + last;
+        }
+
+        String words() {
+            return entries() + ", " + where + ": found " + found + ", expected " + expected + ". " + whatToDo;
+        }
+    }
 
     @Override
     public Integer call() {
@@ -86,14 +99,15 @@ public final class Verify implements Callable<Integer> {
         try (DatabaseRows rows = DatabaseRows.of(folder)) {
             verdict = Verifier.verify(evidence.withRows(rows));
         }
-        View view = view(isPractice(folder), key, verdict);
+        List<DisagreementView> documents = Documents.check(folder);
+        View view = view(isPractice(folder), key, verdict, documents);
         if (json) {
             ReadOptions options = ReadOptions.asJson();
             new Output(around, options).print(view, new Output.Table(List.of(), List.of()), out -> {});
         } else {
-            print(view, verdict);
+            print(view);
         }
-        return verdict.agrees() ? Exit.OK : Exit.FOUND_WANTING;
+        return view.agrees() ? Exit.OK : Exit.FOUND_WANTING;
     }
 
     private static String read(Path file) {
@@ -116,17 +130,18 @@ public final class Verify implements Callable<Integer> {
         }
     }
 
-    private static View view(boolean practice, String key, Verdict verdict) {
+    private static View view(boolean practice, String key, Verdict verdict, List<DisagreementView> documents) {
         return new View(
                 practice,
-                verdict.agrees(),
+                verdict.agrees() && documents.isEmpty(),
                 key,
                 verdict.entries(),
                 verdict.checkpoints(),
                 verdict.sealed(),
                 verdict.notYetSealed(),
                 verdict.rows(),
-                verdict.disagreements().stream().map(Verify::view).toList(),
+                Stream.concat(verdict.disagreements().stream().map(Verify::view), documents.stream())
+                        .toList(),
                 verdict.notListed());
     }
 
@@ -141,7 +156,7 @@ public final class Verify implements Callable<Integer> {
                 one.whatToDo());
     }
 
-    private void print(View view, Verdict verdict) {
+    private void print(View view) {
         if (view.practice()) {
             around.out().println("PRACTICE book");
         }
@@ -154,9 +169,9 @@ public final class Verify implements Callable<Integer> {
         } else {
             around.out()
                     .println("DOES NOT AGREE, first at "
-                            + verdict.first().map(Disagreement::entries).orElse("") + ":");
-            verdict.disagreements()
-                    .forEach(one -> TextTable.wrapped("- " + one, 80).forEach(around.out()::println));
+                            + view.disagreements().get(0).entries() + ":");
+            view.disagreements()
+                    .forEach(one -> TextTable.wrapped("- " + one.words(), 80).forEach(around.out()::println));
         }
         PROVES.forEach(text -> TextTable.wrapped(text, 80).forEach(around.out()::println));
     }

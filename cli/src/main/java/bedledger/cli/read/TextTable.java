@@ -109,7 +109,7 @@ public final class TextTable {
     public static List<String> wrapped(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String whole : text.split(" ", -1)) {
+        for (String whole : text.replaceAll("\\R", " ").split(" ", -1)) {
             String word = whole;
             if (line.length() > 0 && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());

@@ -6,14 +6,20 @@ import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
 import bedledger.domain.Draft;
 import bedledger.domain.Written;
+import bedledger.language.BadValue;
 import bedledger.language.BookKeeping;
 import bedledger.language.DocumentId;
+import bedledger.language.FactReader;
 import bedledger.language.Head;
+import bedledger.language.Refused;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -57,8 +63,7 @@ public final class Attach {
             }
             keep(file, writing.documents().resolve(document.toString()));
             Head head = Head.on(writing.days().today(), 0).by(writing.writer());
-            BookKeeping.DocumentAttached fact = new BookKeeping.DocumentAttached(
-                    number, document, file.getFileName().toString());
+            BookKeeping.DocumentAttached fact = new BookKeeping.DocumentAttached(number, document, name(file));
             Written written = writing.write(List.of(new Draft(head, fact)));
             Echo.print(around, written, writing.book().zone());
             writing.seal();
@@ -66,10 +71,21 @@ public final class Attach {
         return Exit.OK;
     }
 
+    private static String name(Path file) {
+        try {
+            return (String) FactReader.parse(String.class, file.getFileName().toString());
+        } catch (BadValue bad) {
+            throw new Refused(List.of(bad.as("file")));
+        }
+    }
+
     private static DocumentId hash(Path file) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-            return new DocumentId(HexFormat.of().formatHex(digest));
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+                in.transferTo(OutputStream.nullOutputStream());
+            }
+            return new DocumentId(HexFormat.of().formatHex(digest.digest()));
         } catch (NoSuchFileException missing) {
             throw new Failure(Exit.NO_INPUT, "There is no file '" + file + "'. Check the path.");
         } catch (IOException failed) {

@@ -8,8 +8,10 @@ import bedledger.domain.Written;
 import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Ask;
+import bedledger.language.BadValue;
 import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
+import bedledger.language.FactReader;
 import bedledger.language.Head;
 import bedledger.language.Problem;
 import bedledger.language.Refused;
@@ -88,7 +90,11 @@ public final class Correct {
         if (why == null || why.isBlank()) {
             throw refused("why", "", "the reason is missing", "add --why \"figures swapped\"");
         }
-        return why.strip();
+        try {
+            return (String) FactReader.parse(String.class, why);
+        } catch (BadValue bad) {
+            throw new Refused(List.of(bad.as("why")));
+        }
     }
 
     private static List<String> dropped(List<String> arguments) {

@@ -33,7 +33,7 @@ class ContentTest {
     void saysWhatTheSealProvesAndWhatItDoesNot() {
         assertThat(Page.text(PAGE.all("main").get(0)))
                 .contains("they agree", "94 of the 94 entries of this report lie under a signed checkpoint")
-                .contains("A change made without the book's key is always found")
+                .contains("A change made without the book's key no longer agrees with the signed checkpoints")
                 .contains("Nothing before anybody else held a checkpoint is proved");
         assertThat(Page.text(PAGE.all("pre").get(0))).contains("hollow-lane-farm/", " 94 ", "—");
     }

@@ -54,6 +54,7 @@ final class Database implements AutoCloseable {
         Database database = new Database(folder, connection, more.contains(REUSE));
         try {
             connection.setAutoCommit(false);
+            PlainTables.require(connection);
             database.createTables();
             return database;
         } catch (SQLException failed) {
@@ -65,7 +66,14 @@ final class Database implements AutoCloseable {
     /** Opens what is there without writing to it, nor taking it for its own where a writer has it open. */
     static Connection forReading(BookFolder folder, String more) throws SQLException {
         Path file = folder.store().toAbsolutePath().resolve("book");
-        return DriverManager.getConnection("jdbc:h2:file:" + file + READING + more);
+        Connection connection = DriverManager.getConnection("jdbc:h2:file:" + file + READING + more);
+        try {
+            PlainTables.require(connection);
+            return connection;
+        } catch (SQLException intruded) {
+            connection.close();
+            throw intruded;
+        }
     }
 
     Connection connection() {
