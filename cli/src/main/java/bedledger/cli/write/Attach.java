@@ -53,6 +53,7 @@ public final class Attach {
         }
         long number = Correct.number(arguments.get(0));
         Path file = around.folder().resolve(arguments.get(1));
+        String name = name(file);
         DocumentId document = hash(file);
         try (Writing writing = new Writing(around, options)) {
             if (writing.book().entry(number).isEmpty()) {
@@ -63,7 +64,7 @@ public final class Attach {
             }
             keep(file, writing.documents().resolve(document.toString()));
             Head head = Head.on(writing.days().today(), 0).by(writing.writer());
-            BookKeeping.DocumentAttached fact = new BookKeeping.DocumentAttached(number, document, name(file));
+            BookKeeping.DocumentAttached fact = new BookKeeping.DocumentAttached(number, document, name);
             Written written = writing.write(List.of(new Draft(head, fact)));
             Echo.print(around, written, writing.book().zone());
             writing.seal();
