@@ -9,8 +9,6 @@ import bedledger.language.PersonId;
 import bedledger.language.Place;
 import bedledger.language.Problem;
 import bedledger.language.Refused;
-import bedledger.ledger.entry.Line;
-import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.note.SignedNote;
 import bedledger.ledger.note.SigningKey;
 import bedledger.ledger.store.BookFolder;
@@ -22,7 +20,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -155,7 +152,7 @@ public final class Book implements AutoCloseable {
      */
     public Map<Integer, List<Problem>> judge(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
         Instant at = timeOfWriting(practiceTime);
-        List<Entry> candidates = candidates(drafts, writer, at);
+        List<Entry> candidates = new Numbering(ledger, ids).entries(drafts, writer, at);
         return problems(candidates, Judge.of(ledger, candidates), at);
     }
 
@@ -167,7 +164,7 @@ public final class Book implements AutoCloseable {
     /** The same, telling {@code progress} how many are on their way so far; none is in the book until this returns. */
     public Written write(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime, IntConsumer progress) {
         Instant at = timeOfWriting(practiceTime);
-        return writeAll(candidates(drafts, writer, at), writer, at, progress);
+        return writeAll(new Numbering(ledger, ids).entries(drafts, writer, at), writer, at, progress);
     }
 
     /** Replaces an entry in force by a whole new fact of the same kind. */
@@ -213,23 +210,6 @@ public final class Book implements AutoCloseable {
         return new Entry(size() + 1, wrong.act(), sequence, at, writer, head, fact);
     }
 
-    private List<Entry> candidates(List<Draft> drafts, PersonId writer, Instant at) {
-        Map<LocalDate, Integer> places = new HashMap<>();
-        List<Entry> entries = new java.util.ArrayList<>();
-        for (Draft draft : drafts) {
-            LocalDate day = draft.head().doneOn();
-            int place = draft.head().placeInDay();
-            if (place == 0) {
-                place = places.computeIfAbsent(day, ledger::lastPlaceIn) + 1;
-            }
-            places.merge(day, place, Math::max);
-            long number = size() + 1 + entries.size();
-            entries.add(
-                    new Entry(number, ids.next(at), 0, at, writer, draft.head().placed(place), draft.fact()));
-        }
-        return entries;
-    }
-
     private Map<Integer, List<Problem>> problems(List<Entry> candidates, Judge judge, Instant at) {
         Map<Integer, List<Problem>> byIndex = new TreeMap<>();
         long first = size() + 1;
@@ -248,23 +228,6 @@ public final class Book implements AutoCloseable {
         return Stream.concat(some.stream(), more.stream()).toList();
     }
 
-    /** What cannot be read again must never be sealed: it would make the whole book unreadable. */
-    private static void requireReadable(Entry entry) {
-        try {
-            if (Line.read(Line.write(entry)).equals(entry)) {
-                return;
-            }
-        } catch (UnreadableEntry | IllegalArgumentException unreadable) {
-            throw new Refused(List.of(new Problem(
-                    entry.kind().name(),
-                    "",
-                    "it holds what cannot be kept: " + unreadable.getMessage(),
-                    "type it again")));
-        }
-        throw new Refused(List.of(
-                new Problem(entry.kind().name(), "", "it would not be read again as it was written", "type it again")));
-    }
-
     private Written writeAll(List<Entry> candidates, PersonId writer, Instant at, IntConsumer progress) {
         Judge judge = Judge.of(ledger, candidates);
         Map<Integer, List<Problem>> problems = problems(candidates, judge, at);
@@ -272,7 +235,7 @@ public final class Book implements AutoCloseable {
             throw new Refused(
                     problems.values().stream().flatMap(List::stream).distinct().toList());
         }
-        candidates.forEach(Book::requireReadable);
+        candidates.forEach(ReadBack::require);
         List<String> says = judge.says();
         commit(candidates, writer, at, progress);
         return new Written(candidates, says);

@@ -1,5 +1,6 @@
 package bedledger.cli.prove;
 
+import bedledger.cli.ContentHash;
 import bedledger.cli.prove.Verify.DisagreementView;
 import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
@@ -7,15 +8,9 @@ import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.store.BookReader;
 import bedledger.ledger.store.BookUnusable;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 
 /** Holds the attached documents against the content hashes in the log. */
@@ -51,18 +46,9 @@ final class Documents {
 
     private static String hash(Path file) {
         try {
-            if (!Files.isRegularFile(file)) {
-                return "no file";
-            }
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-                in.transferTo(OutputStream.nullOutputStream());
-            }
-            return HexFormat.of().formatHex(digest.digest());
+            return Files.isRegularFile(file) ? ContentHash.of(file).toString() : "no file";
         } catch (IOException unreadable) {
             return "a file that cannot be read";
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
         }
     }
 

@@ -1,6 +1,7 @@
 package bedledger.cli.write;
 
 import bedledger.cli.Bedledger;
+import bedledger.cli.ContentHash;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
@@ -13,17 +14,11 @@ import bedledger.language.FactReader;
 import bedledger.language.Head;
 import bedledger.language.Refused;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 
 /** {@code bedledger attach 31 receipt.pdf}: keeps a document with the book, and its content hash in the log. */
@@ -82,17 +77,11 @@ public final class Attach {
 
     private static DocumentId hash(Path file) {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-                in.transferTo(OutputStream.nullOutputStream());
-            }
-            return new DocumentId(HexFormat.of().formatHex(digest.digest()));
+            return ContentHash.of(file);
         } catch (NoSuchFileException missing) {
             throw new Failure(Exit.NO_INPUT, "There is no file '" + file + "'. Check the path.");
         } catch (IOException failed) {
             throw Bedledger.unreadable(file, failed);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
         }
     }
 

@@ -49,12 +49,12 @@ final class Database implements AutoCloseable {
     /** {@code more} is further H2 settings: {@link #NO_REUSE}, but in tests that make H2 reuse its space, and sooner. */
     static Database open(BookFolder folder, String more) throws SQLException, IOException {
         Files.createDirectories(folder.store());
+        PlainTables.require(folder.databaseFile());
         Path file = folder.store().toAbsolutePath().resolve("book");
         Connection connection = DriverManager.getConnection("jdbc:h2:file:" + file + SETTINGS + more);
         Database database = new Database(folder, connection, more.contains(REUSE));
         try {
             connection.setAutoCommit(false);
-            PlainTables.require(connection);
             database.createTables();
             return database;
         } catch (SQLException failed) {
@@ -66,14 +66,8 @@ final class Database implements AutoCloseable {
     /** Opens what is there without writing to it, nor taking it for its own where a writer has it open. */
     static Connection forReading(BookFolder folder, String more) throws SQLException {
         Path file = folder.store().toAbsolutePath().resolve("book");
-        Connection connection = DriverManager.getConnection("jdbc:h2:file:" + file + READING + more);
-        try {
-            PlainTables.require(connection);
-            return connection;
-        } catch (SQLException intruded) {
-            connection.close();
-            throw intruded;
-        }
+        PlainTables.require(folder.databaseFile());
+        return DriverManager.getConnection("jdbc:h2:file:" + file + READING + more);
     }
 
     Connection connection() {
