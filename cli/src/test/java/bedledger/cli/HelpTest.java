@@ -12,6 +12,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Help never opens a store, fits a terminal of 80 columns, and is there for every command. */
 class HelpTest {
+    /** A screen of 24 lines, but for a soil sample and a seed receipt, which ask for more. */
+    private static final int MANY_LINES = 36;
+
     @TempDir
     Path folder;
 
@@ -61,6 +64,20 @@ class HelpTest {
         bedledger.language.Acts.words().forEach(word -> assertThat(said.out()).contains("\n  " + word + " "));
         assertThat(desk.run("did").done().out()).isEqualTo(said.out());
         desk.run("did flip --help").done().fits();
+    }
+
+    static Stream<String> acts() {
+        return bedledger.language.Acts.words().stream();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("acts")
+    void explainsAnActOnOneScreen(String act) {
+        Said said = desk.run("did " + act + " --help").done();
+        said.fits();
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out()).startsWith("Usage: bedledger did " + act).contains("Example: ");
+        assertThat(said.out().lines()).as(said.out()).hasSizeLessThanOrEqualTo(MANY_LINES);
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -22,13 +23,20 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** Parses the words after {@code did WORD} by the one description of the kind. */
 final class ActParser {
     private static final Set<String> YES_OR_NO = Set.of("yes", "no", "true", "false", "y", "n");
+    private static final String ALSO = "Every act also takes "
+            + HeadOptions.ALL.keySet().stream()
+                    .filter(name -> !name.equals("on"))
+                    .map(name -> "--" + name)
+                    .collect(Collectors.joining(", "))
+            + ", --book, --written-by; what they mean: bedledger did --help.";
+
     private final ActKind kind;
     private final CommandLine line;
 
     ActParser(ActKind kind) {
         this.kind = kind;
         CommandSpec spec = CommandSpec.create().name("bedledger did " + kind.word());
-        spec.usageMessage().description(kind.help());
+        spec.usageMessage().description(escaped(kind.help()));
         spec.usageMessage().footer(footer());
         spec.usageMessage().width(80);
         spec.usageMessage().customSynopsis(synopsis());
@@ -36,7 +44,7 @@ final class ActParser {
         kind.asks().forEach(ask -> spec.addOption(option(ask)));
         HeadOptions.ALL.forEach((name, help) -> {
             if (kind.asks().stream().noneMatch(ask -> ask.option().equals(name))) {
-                spec.addOption(text(name, help).build());
+                spec.addOption(text(name, help).hidden(!name.equals("on")).build());
             }
         });
         if (HeadOptions.takesFrom(kind)) {
@@ -59,12 +67,17 @@ final class ActParser {
     }
 
     private String[] footer() {
-        List<String> lines = new ArrayList<>(List.of("", "Example: bedledger " + kind.example()));
+        List<String> lines = new ArrayList<>(List.of("", ALSO, "", "Example: bedledger " + escaped(kind.example())));
         if (!kind.caution().words().isEmpty()) {
             lines.add("");
-            lines.add("Caution: " + kind.caution().words());
+            lines.add("Caution: " + escaped(kind.caution().words()));
         }
         return lines.toArray(String[]::new);
+    }
+
+    /** Picocli formats what it prints: a share in an example would be taken for a placeholder. */
+    private static String escaped(String text) {
+        return text.replace("%", "%%");
     }
 
     private String synopsis() {
@@ -108,7 +121,7 @@ final class ActParser {
                 .type(List.class)
                 .auxiliaryTypes(String.class)
                 .paramLabel(name.toUpperCase(java.util.Locale.ROOT))
-                .description(help.replace("%", "%%"));
+                .description(escaped(help));
     }
 
     /** Writes each option with its value as one word, as people mean them. */

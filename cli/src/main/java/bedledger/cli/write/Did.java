@@ -44,9 +44,12 @@ public final class Did {
             DidHelp.print(around.out());
             return;
         }
-        around.out().print(word.equals("flip") ? Flip.HELP : new ActParser(kind(word)).help());
-        around.out().println();
-        around.out().print(WriteOptions.HELP);
+        if (word.equals("flip")) {
+            around.out().println(Flip.HELP);
+            around.out().print(WriteOptions.HELP);
+        } else {
+            around.out().print(new ActParser(kind(word)).help());
+        }
     }
 
     /** What was typed after {@code did}, parsed before any book is opened. */

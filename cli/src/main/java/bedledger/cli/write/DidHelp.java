@@ -35,15 +35,18 @@ final class DidHelp {
                     .filter(kind -> !kind.word().isEmpty())
                     .toList();
             out.println(bedledger.language.Words.kebab(topic.getSimpleName()).replace('-', ' '));
-            kinds.forEach(kind -> print(out, kind));
+            kinds.forEach(kind -> print(out, kind.word(), kind.help()));
         }
+        out.println();
+        out.println("Of every act");
+        HeadOptions.ALL.forEach((name, help) -> print(out, "--" + name, help));
         out.println();
         out.print(WriteOptions.HELP);
     }
 
-    private static void print(PrintStream out, ActKind kind) {
-        List<String> lines = TextTable.wrapped(kind.help(), WIDTH - INDENT.length());
-        out.println("  " + kind.word() + INDENT.substring(2 + kind.word().length()) + lines.get(0));
+    private static void print(PrintStream out, String word, String help) {
+        List<String> lines = TextTable.wrapped(help, WIDTH - INDENT.length());
+        out.println("  " + word + INDENT.substring(2 + word.length()) + lines.get(0));
         lines.stream().skip(1).forEach(line -> out.println(INDENT + line));
     }
 
