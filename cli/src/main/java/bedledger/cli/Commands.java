@@ -7,6 +7,7 @@ import bedledger.cli.prove.Rules;
 import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
+import bedledger.cli.read.HoursCommand;
 import bedledger.cli.read.ReturnedCommand;
 import bedledger.cli.read.ShowEntry;
 import bedledger.cli.report.Report;
@@ -36,6 +37,7 @@ final class Commands {
             of("bed", "Look", "one bed: state, timeline, corrections, flips", Bed::new),
             of("entry", "Look", "one entry as it stands in the log", ShowEntry::new),
             of("returned", "Look", "organic matter that went back to the soil", ReturnedCommand::new),
+            of("hours", "Look", "work as far as it was recorded, and where it was not", HoursCommand::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("report", "Prove", "the audit report, one HTML file", Report::new),

@@ -10,13 +10,16 @@ import bedledger.language.Entry;
 import bedledger.language.Farm;
 import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.store.BookReader;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.tables.OwnValue;
 import bedledger.projections.tables.Quantity;
 import bedledger.projections.tables.Range;
 import bedledger.projections.tables.Tables;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,7 +80,12 @@ public record ReadBook(
 
     /** The tables, with this farm's own values over them. */
     public Tables tables() {
-        Tables tables = Tables.bundled();
+        Map<String, String> added = new LinkedHashMap<>();
+        for (Entry entry : farm.ofKind(BookKeeping.CropAdded.class)) {
+            BookKeeping.CropAdded crop = (BookKeeping.CropAdded) entry.fact();
+            added.put(crop.crop().name(), crop.family());
+        }
+        Tables tables = Tables.bundled().knowing(added);
         for (Entry entry : farm.ofKind(BookKeeping.OwnValueNoted.class)) {
             tables = with((BookKeeping.OwnValueNoted) entry.fact(), tables);
         }
@@ -111,6 +119,11 @@ public record ReadBook(
         double low = noted.low() == null ? value : noted.low().value();
         double high = noted.high() == null ? value : noted.high().value();
         return low == high ? null : new Range(low, high);
+    }
+
+    /** The unit the farm weighs in. */
+    public MassUnit massUnit() {
+        return opened.units().equals("us") ? MassUnit.pound() : MassUnit.KILOGRAM;
     }
 
     /** How a sentence on something that is not in the book ends, where only an earlier state of it was asked. */

@@ -3,7 +3,10 @@ package bedledger.cli.read;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
+import bedledger.language.BedId;
 import bedledger.projections.estimate.Estimate;
+import bedledger.projections.estimate.MassUnit;
+import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Options;
 import bedledger.projections.returned.Return;
 import bedledger.projections.returned.Returned;
@@ -12,6 +15,7 @@ import bedledger.projections.returned.Totals;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -25,9 +29,12 @@ import picocli.CommandLine.Parameters;
         name = "bedledger returned",
         sortOptions = false,
         description = "Estimate the organic matter that went back to the soil: low, best and high, with the evidence.",
-        footer = {"", "Example: bedledger returned N1 N2 --by piece"})
+        footer = {
+            "",
+            "Example: bedledger returned N1 N2 --by piece",
+            "Example: bedledger returned N1 N2 --if-hauled-off 80%"
+        })
 public final class ReturnedCommand implements Callable<Integer> {
-    private static final double KILOGRAMS_IN_A_POUND = 0.45359237;
     private final Surroundings around;
 
     @Parameters(arity = "0..*", paramLabel = "BED", description = "only these beds (all if left out)")
@@ -49,6 +56,9 @@ public final class ReturnedCommand implements Callable<Integer> {
     @Option(names = "--with-typical", description = "count guesses from typical yields too")
     boolean typical;
 
+    @Mixin
+    SupposeOptions suppose = new SupposeOptions();
+
     public ReturnedCommand(Surroundings around) {
         this.around = around;
     }
@@ -56,15 +66,20 @@ public final class ReturnedCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
-        beds.forEach(bed -> Bed.named(book, bed));
+        List<BedId> named = beds.stream().map(bed -> Bed.named(book, bed)).toList();
         LocalDate day = book.dayOr("--on", on);
-        Options counted = typical ? Options.DEFAULT.countingTypical() : Options.DEFAULT;
+        Options speaking = Options.DEFAULT.speaking(book.massUnit());
+        Options counted = typical ? speaking.countingTypical() : speaking;
         Returned returned = Returned.of(book.farm(), book.tables(), day, counted);
         List<Return> pieces = returned.pieces().stream().filter(this::asked).toList();
         List<Total> totals = totals(returned);
-        ReturnedView view = ReturnedView.of(book, day, by, returned, pieces, totals);
+        Optional<Supposed> supposed = suppose.of(book, named, day)
+                .map(each -> new Supposed(book, day, suppose.words(), each, returned, counted));
+        ReturnedView view = ReturnedView.of(
+                book, day, by, returned, pieces, totals, supposed.map(Supposed::view).orElse(null));
         return new Output(around, options)
-                .print(view, view.table(), out -> print(book, view, returned, pieces, totals));
+                .print(view, view.table(), out -> supposed.ifPresentOrElse(
+                        each -> each.print(around.out()), () -> print(book, view, returned, pieces, totals)));
     }
 
     private boolean asked(Return piece) {
@@ -98,16 +113,14 @@ public final class ReturnedCommand implements Callable<Integer> {
     }
 
     private void print(ReadBook book, ReturnedView view, Returned returned, List<Return> pieces, List<Total> totals) {
-        boolean pounds = book.opened().units().equals("us");
         book.banner().forEach(around.out()::println);
         around.out()
-                .println("Returned by " + view.on() + ", dry mass in " + (pounds ? "lb" : "kg") + ": best (low–high)");
-        TextTable table = by.equals("piece") ? pieces(pieces, pounds) : totals(totals, pounds);
+                .println("Returned by " + view.on() + ", dry mass in " + book.massUnit().name() + ": best (low–high)");
+        TextTable table = by.equals("piece") ? pieces(pieces, book.massUnit()) : totals(totals, book.massUnit());
         table.lines().forEach(around.out()::println);
         if (table.lines().stream().anyMatch(line -> line.contains(" *"))) {
             paragraph(
-                    "* incomplete: not known for every piece (the tables hold no carbon or nitrogen of roots); the sum is of"
-                            + " what is known.");
+                    "* incomplete: not known for every piece; the sum is of what is known.");
         }
         if (table.lines().stream().anyMatch(line -> line.contains("†"))) {
             paragraph("† no range is known for some coefficient in it; the true doubt is wider than shown.");
@@ -129,13 +142,13 @@ public final class ReturnedCommand implements Callable<Integer> {
         paragraph(Estimate.RULE);
     }
 
-    private static TextTable totals(List<Total> totals, boolean pounds) {
+    private static TextTable totals(List<Total> totals, MassUnit unit) {
         TextTable table = new TextTable("of", "dry", "carbon", "nitrogen", "C:N", "entries");
         totals.forEach(total -> table.row(
                 total.of() + (total.sharedByArea() ? " (by area)" : ""),
-                sum(total, bedledger.projections.returned.Measure.DRY, pounds),
-                sum(total, bedledger.projections.returned.Measure.CARBON, pounds),
-                sum(total, bedledger.projections.returned.Measure.NITROGEN, pounds),
+                sum(total, Measure.DRY, unit),
+                sum(total, Measure.CARBON, unit),
+                sum(total, Measure.NITROGEN, unit),
                 total.carbonToNitrogen()
                         .map(ratio -> Figure.short3(ratio.best()))
                         .orElse("–"),
@@ -143,17 +156,16 @@ public final class ReturnedCommand implements Callable<Integer> {
         return table;
     }
 
-    private static String sum(Total total, bedledger.projections.returned.Measure measure, boolean pounds) {
+    private static String sum(Total total, Measure measure, MassUnit unit) {
         var sum = total.measures().get(measure);
         if (sum == null || sum.known().isEmpty()) {
             return "not known";
         }
-        String figure = Figure.band(sum.known().get(), pounds ? KILOGRAMS_IN_A_POUND : 1);
+        String figure = Figure.band(sum.known().get(), unit.kilograms());
         return sum.isComplete() ? figure : figure + " *";
     }
 
-    private static TextTable pieces(List<Return> pieces, boolean pounds) {
-        double unit = pounds ? KILOGRAMS_IN_A_POUND : 1;
+    private static TextTable pieces(List<Return> pieces, MassUnit unit) {
         TextTable table = new TextTable("day", "beds", "what", "evidence", "dry", "N", "C:N");
         pieces.forEach(piece -> table.row(
                 piece.day(),
@@ -161,8 +173,8 @@ public final class ReturnedCommand implements Callable<Integer> {
                         + (piece.isSharedByArea() ? " (by area)" : ""),
                 piece.what() + ", " + piece.kind().words(),
                 piece.evidence().words(),
-                piece.matter().dry().map(dry -> Figure.band(dry, unit)).orElse("not known"),
-                piece.matter().nitrogen().map(n -> Figure.band(n, unit)).orElse("–"),
+                piece.matter().dry().map(dry -> Figure.band(dry, unit.kilograms())).orElse("not known"),
+                piece.matter().nitrogen().map(n -> Figure.band(n, unit.kilograms())).orElse("–"),
                 piece.matter()
                         .carbonToNitrogen()
                         .map(ratio -> Figure.short3(ratio.best()))

@@ -35,7 +35,8 @@ record ReturnedView(
         List<PieceView> pieces,
         List<LeftView> left,
         List<String> stillStanding,
-        List<String> notCounted) {
+        List<String> notCounted,
+        @Nullable SupposedView supposed) {
 
     /** A figure: low, best, high; without a band its range is not known or nothing is doubted. */
     record FigureView(
@@ -99,7 +100,8 @@ record ReturnedView(
             List<String> words) {}
 
     static ReturnedView of(
-            ReadBook book, LocalDate day, String by, Returned returned, List<Return> pieces, List<Total> totals) {
+            ReadBook book, LocalDate day, String by, Returned returned, List<Return> pieces, List<Total> totals,
+            @Nullable SupposedView supposed) {
         return new ReturnedView(
                 book.opened().practice(),
                 book.opened().farm(),
@@ -113,7 +115,8 @@ record ReturnedView(
                 returned.standing().stream().map(ReturnedView::standing).toList(),
                 returned.notCounted().stream()
                         .map(not -> "#" + not.entry().number() + " on " + not.bed() + ": " + not.why())
-                        .toList());
+                        .toList(),
+                supposed);
     }
 
     private static String standing(Cropping cropping) {
@@ -178,6 +181,9 @@ record ReturnedView(
     }
 
     Output.Table table() {
+        if (supposed != null) {
+            return supposed.table();
+        }
         return by.equals("piece") ? piecesTable() : totalsTable();
     }
 
@@ -241,7 +247,7 @@ record ReturnedView(
         return row;
     }
 
-    private static List<String> cells(@Nullable FigureView figure) {
+    static List<String> cells(@Nullable FigureView figure) {
         return figure == null
                 ? List.of("", "", "")
                 : List.of(

@@ -64,7 +64,7 @@ record Asked(
                 us ? Optional.of(RuleBook.us()) : Optional.empty(),
                 us ? Judging.of(book, day) : new Findings(List.of()),
                 book.tables(),
-                Returned.of(farm, book.tables(), day, Options.DEFAULT),
+                Returned.of(farm, book.tables(), day, Options.DEFAULT.speaking(book.massUnit())),
                 zone,
                 links,
                 new Fate(farm, zone, links));

@@ -4,15 +4,13 @@ import bedledger.cli.read.Figure;
 import bedledger.cli.read.ReadBook;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Sum;
-import bedledger.projections.tables.Tables;
 import java.util.List;
 import java.util.Optional;
 
 /** Masses in the book's unit: figures worked out in kg, shown in kg or lb. */
 record Masses(String unit, double kilograms) {
     static Masses of(ReadBook book) {
-        boolean us = book.opened().units().equals("us");
-        return us ? new Masses("lb", Tables.sampling().kilogramsInAPound()) : new Masses("kg", 1);
+        return new Masses(book.massUnit().name(), book.massUnit().kilograms());
     }
 
     /** Low, best and high, a cell each. */
@@ -21,7 +19,7 @@ record Masses(String unit, double kilograms) {
             return List.of(Cell.of(""), Cell.of("not known"), Cell.of(""));
         }
         Estimate known = estimate.get();
-        String best = Figure.short3(known.best() / kilograms);
+        String best = Figure.short3(known.best() / kilograms) + dagger(known);
         if (!known.hasBand()) {
             String why = known.deviations().isEmpty() ? "as recorded" : "no range known";
             return List.of(Cell.of(why), Cell.number(best), Cell.of(why));
@@ -54,6 +52,12 @@ record Masses(String unit, double kilograms) {
         String best = Figure.short3(estimate.best() / by);
         return estimate.hasBand()
                 ? best + " (" + Figure.short3(estimate.low() / by) + " to " + Figure.short3(estimate.high() / by) + ")"
+                        + dagger(estimate)
                 : best + (estimate.deviations().isEmpty() ? "" : " (no range known)");
+    }
+
+    /** A mark on a figure with a band that leaves out a coefficient nobody gives a range for. */
+    private static String dagger(Estimate estimate) {
+        return estimate.hasBand() && !estimate.rangeUnknownFor().isEmpty() ? "†" : "";
     }
 }

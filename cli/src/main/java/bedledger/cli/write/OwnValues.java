@@ -9,6 +9,7 @@ import bedledger.projections.tables.Tables;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -36,7 +37,7 @@ final class OwnValues {
                     noted.coefficient(),
                     "the tables have no such coefficient",
                     near(noted.coefficient())));
-        } else if (tabled) {
+        } else {
             absurd(noted, quantity.get()).ifPresent(faults::add);
         }
         return faults;
@@ -44,7 +45,7 @@ final class OwnValues {
 
     private Optional<Problem> absurd(BookKeeping.OwnValueNoted noted, Quantity quantity) {
         try {
-            tables.with(List.of(new OwnValue(noted.of(), quantity, noted.value().value(), null, noted.how())));
+            tables.knowing(Map.of(noted.of(), "")).with(List.of(new OwnValue(noted.of(), quantity, noted.value().value(), null, noted.how())));
             return Optional.empty();
         } catch (IllegalArgumentException tooMuch) {
             return Optional.of(new Problem(

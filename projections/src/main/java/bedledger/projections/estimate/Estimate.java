@@ -150,8 +150,8 @@ public record Estimate(
                         Math.max(0, best + each.atHigh()),
                         each.rangeKnown(),
                         each.side())));
-        String word = "best value clipped at 0: it came to " + Figures.three(best) + " " + unit;
-        return new Estimate(0, unit, lifted, grounds.noting(word), true);
+        return new Estimate(
+                0, unit, lifted, grounds.noting("best value clipped at 0: it came out below nothing"), true);
     }
 
     /** The low end: best less the root of the squared downward effects, not below 0 for a mass. */

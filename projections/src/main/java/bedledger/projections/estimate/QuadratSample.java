@@ -54,7 +54,7 @@ public record QuadratSample(String name, List<Quadrat> quadrats, Optional<DrySha
     }
 
     /** What is unusual: few quadrats, uneven ones, a dry share far from the table's or taken from it. */
-    public List<SampleWarning> warnings(String crop, double bedSquareMetres, Tables tables) {
+    public List<SampleWarning> warnings(String crop, double bedSquareMetres, Tables tables, MassUnit unit) {
         Sampling sampling = Tables.sampling();
         List<SampleWarning> words = new ArrayList<>();
         if (quadrats.size() < sampling.fewestQuadrats()) {
@@ -72,12 +72,13 @@ public record QuadratSample(String name, List<Quadrat> quadrats, Optional<DrySha
             }
         });
         tables.coefficient(crop, Quantity.RESIDUE_DRY_SHARE)
-                .flatMap(table -> aboutDryShare(table, bedSquareMetres, sampling))
+                .flatMap(table -> aboutDryShare(table, bedSquareMetres, sampling, unit))
                 .ifPresent(words::add);
         return List.copyOf(words);
     }
 
-    private Optional<SampleWarning> aboutDryShare(Coefficient table, double bedSquareMetres, Sampling sampling) {
+    private Optional<SampleWarning> aboutDryShare(
+            Coefficient table, double bedSquareMetres, Sampling sampling, MassUnit unit) {
         if (dryShare.isEmpty()) {
             return Optional.of(new SampleWarning(
                     SampleWarning.Kind.DRY_SHARE_FROM_TABLE,
@@ -94,7 +95,7 @@ public record QuadratSample(String name, List<Quadrat> quadrats, Optional<DrySha
                 SampleWarning.Kind.DRY_SHARE_OUTSIDE_TABLE,
                 percent(measured) + " dry is outside the table's " + percent(range.low()) + " to "
                         + percent(range.high()) + cause + " At " + percent(table.value()) + " it would be "
-                        + Figures.three(atTable.best()) + " kg dry"));
+                        + Figures.three(atTable.best() / unit.kilograms()) + " " + unit.name() + " dry"));
     }
 
     private static String percent(double share) {

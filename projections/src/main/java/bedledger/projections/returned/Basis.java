@@ -6,6 +6,7 @@ import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
 import bedledger.language.Step;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.estimate.ResidueEstimates;
 import bedledger.projections.history.BedAreas;
 import bedledger.projections.tables.Crop;
@@ -24,14 +25,16 @@ final class Basis {
     final ResidueEstimates residues;
     final BedAreas areas;
     final LocalDate asOf;
+    final MassUnit unit;
     private final Map<BedId, Set<Long>> fitting = new HashMap<>();
 
-    Basis(Farm farm, Tables tables, LocalDate asOf) {
+    Basis(Farm farm, Tables tables, LocalDate asOf, MassUnit unit) {
         this.farm = farm;
         this.tables = tables;
         this.residues = new ResidueEstimates(tables);
         this.areas = new BedAreas(farm);
         this.asOf = asOf;
+        this.unit = unit;
     }
 
     /** The steps of a bed by the day asked about that fit. */

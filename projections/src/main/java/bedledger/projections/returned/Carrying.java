@@ -37,8 +37,9 @@ final class Carrying {
         ResidueHauledOff haul = (ResidueHauledOff) entry.fact();
         shootWork.behind(entry);
         rootWork.behind(entry);
+        Optional<Estimate> stood = shoots;
         takeShoots(entry, haul);
-        takeRoots(entry, haul);
+        takeRoots(entry, haul, stood);
     }
 
     private void takeShoots(Entry entry, ResidueHauledOff haul) {
@@ -67,17 +68,18 @@ final class Carrying {
             return;
         }
         Estimate hauled = dry.get();
-        shootWork.remark("hauled off (#" + entry.number() + "): " + Numbers.two(fresh) + " kg fresh" + shared + " = "
-                + hauled.inWords() + " dry " + at
-                + shoots.map(each -> ", of " + each.inWords() + " that stood there")
-                        .orElse(""));
+        shootWork.remark(
+                "hauled off (#" + entry.number() + "): " + group.basis().unit.words(fresh) + " fresh" + shared + " = "
+                        + group.basis().unit.words(hauled) + " dry " + at
+                        + shoots.map(each -> ", of " + group.basis().unit.words(each) + " that stood there")
+                                .orElse(""));
         shoots = shoots.map(each -> {
             String method = String.join("; ", each.grounds().methods()) + ", less what was hauled off";
             return each.minus(hauled).clippedAtZero().by(method);
         });
     }
 
-    private void takeRoots(Entry entry, ResidueHauledOff haul) {
+    private void takeRoots(Entry entry, ResidueHauledOff haul, Optional<Estimate> stood) {
         if (haul.roots() == null) {
             rootWork.missing("whether the roots went with what was hauled off (#" + entry.number()
                     + "): cut or pulled is not on record; if pulled, the crown is gone");
@@ -90,11 +92,24 @@ final class Carrying {
                     + "; fine roots that broke off are not counted");
             roots = roots.map(each -> each.times(1 - share));
         } else {
-            rootWork.remark("pulled (#" + entry.number()
-                    + "): the crown went with it; fine roots that broke off are not counted");
-            shootWork.remark("pulled (#" + entry.number()
-                    + "): the weight hauled off holds crowns and roots too, so the " + "shoots are reckoned too low");
-            roots = Optional.of(Estimate.exact(0, "kg"));
+            pulledByWeight(entry, stood);
         }
+    }
+
+    /** Nobody counts the plants that were pulled: the crowns are taken to have gone in the proportion of the shoots. */
+    private void pulledByWeight(Entry entry, Optional<Estimate> stood) {
+        shootWork.remark("pulled (#" + entry.number()
+                + "): the weight hauled off holds crowns and roots too, so the shoots are reckoned too low");
+        Optional<Estimate> stays = stood.filter(each -> each.best() > 0)
+                .flatMap(before ->
+                        shoots.map(after -> after.ratioTo(before, "kg/kg").clippedAtZero()));
+        if (stays.isEmpty()) {
+            rootWork.missing("what part of the crop was pulled (#" + entry.number() + ")");
+            roots = Optional.empty();
+            return;
+        }
+        rootWork.remark("pulled (#" + entry.number() + "): the crowns went in the proportion of the shoots, "
+                + Math.round(100 * (1 - stays.get().best())) + " %; fine roots that broke off are not counted");
+        roots = roots.map(each -> each.times(stays.get()));
     }
 }

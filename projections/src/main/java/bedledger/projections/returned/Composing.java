@@ -50,6 +50,29 @@ final class Composing {
                 dry.best() > 0 ? nitrogenShare.flatMap(this::ratio).or(residue::carbonToNitrogen) : Optional.empty());
     }
 
+    /** Carbon and nitrogen of roots, by the group of crops they belong to. */
+    Matter roots(Estimate dry, Working working) {
+        Optional<Estimate> carbon = share(Quantity.ROOT_CARBON, working);
+        Optional<Estimate> nitrogen = share(Quantity.ROOT_NITROGEN, working);
+        return new Matter(
+                Optional.empty(),
+                Optional.of(dry),
+                carbon.map(dry::times),
+                nitrogen.map(dry::times),
+                Optional.empty(),
+                dry.best() > 0
+                        ? carbon.flatMap(over -> nitrogen.map(under -> over.ratioTo(under, "")))
+                        : Optional.empty());
+    }
+
+    private Optional<Estimate> share(Quantity quantity, Working working) {
+        Optional<Coefficient> found = basis.tables.coefficient(group.crop(), quantity);
+        if (found.isEmpty()) {
+            working.missing(group.crop() + " " + quantity.words());
+        }
+        return found.map(Estimate::share);
+    }
+
     private Optional<Estimate> ratio(Estimate nitrogenShare) {
         return basis.tables
                 .coefficient(group.crop(), Quantity.RESIDUE_CARBON)

@@ -15,8 +15,6 @@ import java.util.stream.Stream;
 
 /** The two pieces of a group: its shoots and its roots. */
 final class CropPieces {
-    private static final String ROOT_CONTENT = "carbon and nitrogen of the roots: the tables hold none";
-
     private final CropGroup group;
     private final Basis basis;
     private final List<Weighing> weighings = new ArrayList<>();
@@ -96,8 +94,7 @@ final class CropPieces {
     }
 
     private Return roots(Optional<Estimate> dry, Working working) {
-        Matter matter = Matter.ofDry(dry);
-        dry.ifPresent(each -> working.missing(ROOT_CONTENT));
+        Matter matter = dry.map(each -> composing.roots(each, working)).orElse(Matter.UNKNOWN);
         return piece(
                 group.cover() ? SourceKind.COVER_ROOTS : SourceKind.CROP_ROOTS,
                 matter,

@@ -53,7 +53,7 @@ final class GrossResidue {
                     : List.of("a harvest of 0 kg says nothing of the crop's size");
             return unknown(gap);
         }
-        working.remark(Numbers.two(harvested()) + " kg fresh harvested");
+        working.remark(basis.unit.words(harvested()) + " fresh harvested");
         if (group.end().fact() instanceof BedWork) {
             working.remark("it was standing when #" + group.end().number()
                     + " ended it: what was not picked went back too and is not in the figure");
@@ -66,7 +66,7 @@ final class GrossResidue {
                 gap(residue, residue.shoots()),
                 gap(residue, residue.roots()),
                 beside(residue.shoots(), Evidence.TYPICAL, typicalShoots()),
-                CrossCheck.of(group.crop(), harvested(), group.squareMetres(), basis.tables));
+                CrossCheck.of(group.crop(), harvested(), group.squareMetres(), basis));
     }
 
     private static List<String> gap(Residue residue, Optional<Estimate> part) {
@@ -125,7 +125,7 @@ final class GrossResidue {
         QuadratSample sample = Cuts.sample(cut);
         double area = group.plantedSquareMetres(working);
         working.behind(cut);
-        working.remarks(sample.warnings(group.crop(), area, basis.tables).stream()
+        working.remarks(sample.warnings(group.crop(), area, basis.tables, basis.unit).stream()
                 .map(SampleWarning::text)
                 .toList());
         aboutTheDay(cut);
@@ -141,7 +141,7 @@ final class GrossResidue {
                 shoots.isPresent() ? List.of() : List.of(group.crop() + " residue dry share"),
                 roots.isPresent() ? List.of() : List.of(group.crop() + " root to shoot"),
                 others,
-                weighed() ? CrossCheck.of(group.crop(), harvested(), group.squareMetres(), basis.tables) : List.of());
+                weighed() ? CrossCheck.of(group.crop(), harvested(), group.squareMetres(), basis) : List.of());
     }
 
     private void aboutTheDay(Entry cut) {
@@ -182,12 +182,13 @@ final class GrossResidue {
                                         Evidence.QUADRATS,
                                         other,
                                         "cut earlier, #" + earlier.number() + " on "
-                                                + earlier.head().doneOn()))))
+                                                + earlier.head().doneOn(),
+                                        basis.unit))))
                 .toList();
     }
 
-    private static List<OtherEvidence> beside(Optional<Estimate> used, Evidence evidence, Optional<Estimate> other) {
-        return used.flatMap(one -> other.map(two -> OtherEvidence.beside(one, evidence, two, ""))).stream()
+    private List<OtherEvidence> beside(Optional<Estimate> used, Evidence evidence, Optional<Estimate> other) {
+        return used.flatMap(one -> other.map(two -> OtherEvidence.beside(one, evidence, two, "", basis.unit))).stream()
                 .toList();
     }
 }

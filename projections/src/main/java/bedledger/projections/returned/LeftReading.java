@@ -72,7 +72,7 @@ final class LeftReading {
         Optional<Estimate> dry =
                 sample.dryOnBed(name, squareMetres, basis.tables).map(each -> each.behind(List.of(entry.number())));
         Optional<Estimate> returned = piece.flatMap(each -> each.on(bed).dry());
-        List<SampleWarning> warnings = sample.warnings(name, squareMetres, basis.tables);
+        List<SampleWarning> warnings = sample.warnings(name, squareMetres, basis.tables, basis.unit);
         List<String> words = new ArrayList<>(List.of(NOT_RETURNED));
         dry.ifPresentOrElse(
                 each -> words.addAll(compared(each, returned, piece, since, entry)),
@@ -92,23 +92,23 @@ final class LeftReading {
                 words);
     }
 
-    private static List<String> compared(
+    private List<String> compared(
             Estimate dry, Optional<Estimate> returned, Optional<Return> piece, Optional<LocalDate> since, Entry entry) {
         if (returned.isEmpty()) {
             return List.of("how much had gone in is not known, so it is compared with nothing");
         }
         Estimate in = returned.get();
-        String went = in.inWords() + " dry went in ("
+        String went = basis.unit.words(in) + " dry went in ("
                 + piece.map(each -> each.evidence().words()).orElse("") + ")"
                 + since.map(day ->
                                 ", " + ChronoUnit.DAYS.between(day, entry.head().doneOn()) + " days earlier")
                         .orElse("");
         if (dry.best() > in.best()) {
             return List.of(
-                    dry.inWords() + " dry is left, where " + went
+                    basis.unit.words(dry) + " dry is left, where " + went
                             + ": its best value is above that, though mass only falls",
                     Intervals.words(dry, in));
         }
-        return List.of(dry.inWords() + " dry is left; " + went, Intervals.words(dry, in));
+        return List.of(basis.unit.words(dry) + " dry is left; " + went, Intervals.words(dry, in));
     }
 }

@@ -17,11 +17,6 @@ public record Matter(
     static final Matter UNKNOWN = new Matter(
             Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
-    static Matter ofDry(Optional<Estimate> dry) {
-        return new Matter(
-                Optional.empty(), dry, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-    }
-
     public Optional<Estimate> get(Measure measure) {
         return switch (measure) {
             case FRESH -> fresh;

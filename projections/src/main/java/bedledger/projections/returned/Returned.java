@@ -49,7 +49,7 @@ public record Returned(
     }
 
     public static Returned of(Farm farm, Tables tables, LocalDate asOf, Options options) {
-        Basis basis = new Basis(farm, tables, asOf);
+        Basis basis = new Basis(farm, tables, asOf, options.unit());
         List<BedCases> beds =
                 farm.beds().stream().map(bed -> new BedCases(basis, bed)).toList();
         List<CropCase> cases =

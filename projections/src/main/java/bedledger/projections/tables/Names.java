@@ -18,9 +18,20 @@ final class Names {
     // A book asks for the same few spellings very often.
     private final Map<String, Optional<String>> found = new ConcurrentHashMap<>();
 
+    Names() {}
+
+    Names(Names others) {
+        nameByForm.putAll(others.nameByForm);
+    }
+
     void add(String name, List<String> aliases) {
         put(name, name);
         aliases.forEach(each -> put(each, name));
+    }
+
+    /** Adds a name unless something is called so already; says whether it did. */
+    boolean addIfNew(String name) {
+        return nameByForm.putIfAbsent(form(name), name) == null;
     }
 
     private void put(String spelling, String name) {

@@ -8,6 +8,8 @@ public enum Quantity {
     RESIDUE_NITROGEN("residue nitrogen", "% of dry", 100, 0.01),
     RESIDUE_CARBON("residue carbon", "% of dry", 100, 0.01),
     ROOT_TO_SHOOT("root to shoot", "kg dry root per kg dry crop", 10, 1),
+    ROOT_CARBON("root carbon", "% of dry", 100, 0.01),
+    ROOT_NITROGEN("root nitrogen", "% of dry", 100, 0.01),
     LEAF_SHARE("leaf share", "kg leaf per kg dry residue", 1, 1),
     PRODUCT_PHOSPHATE("product phosphate", "kg P2O5 per tonne fresh", 1000, 0.001),
     DRY_SHARE("dry share", "kg dry per kg fresh", 1, 1),

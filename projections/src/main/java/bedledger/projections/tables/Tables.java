@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,19 +29,25 @@ public final class Tables {
     private final Names cropNames;
     private final Names materialNames;
     private final Map<Key, Coefficient> coefficients;
+    private final RootContent roots;
     private final Map<String, Source> sources;
+    private final Map<String, String> addedFamilies;
 
     private Tables(
             Map<String, Crop> crops,
             Names cropNames,
             Names materialNames,
             Map<Key, Coefficient> coefficients,
-            Map<String, Source> sources) {
+            RootContent roots,
+            Map<String, Source> sources,
+            Map<String, String> addedFamilies) {
         this.crops = crops;
         this.cropNames = cropNames;
         this.materialNames = materialNames;
         this.coefficients = coefficients;
+        this.roots = roots;
         this.sources = sources;
+        this.addedFamilies = addedFamilies;
     }
 
     /** The tables that come with the program, without any farm's own values. */
@@ -63,7 +71,24 @@ public final class Tables {
                 cropNames,
                 materialNames,
                 coefficients,
-                byName(file("sources").rows(TableReader::source), Source::key));
+                RootContent.read(file("root-content")),
+                byName(file("sources").rows(TableReader::source), Source::key),
+                Map.of());
+    }
+
+    /**
+     * These tables with crops that only the farm knows, so that its own values have a place; a name they know already is
+     * left as it is.
+     */
+    public Tables knowing(Map<String, String> familyByCrop) {
+        Names names = new Names(cropNames);
+        Map<String, String> families = new HashMap<>(addedFamilies);
+        familyByCrop.forEach((crop, family) -> {
+            if (names.addIfNew(crop)) {
+                families.put(crop, family);
+            }
+        });
+        return new Tables(crops, names, materialNames, coefficients, roots, sources, families);
     }
 
     /**
@@ -77,7 +102,7 @@ public final class Tables {
             String name = name(each.of()).orElseThrow(() -> unknown(each));
             together.put(new Key(name, each.quantity()), each.of(name));
         }
-        return new Tables(crops, cropNames, materialNames, together, sources);
+        return new Tables(crops, cropNames, materialNames, together, roots, sources, addedFamilies);
     }
 
     /** The crop under this name or alias. */
@@ -112,12 +137,22 @@ public final class Tables {
 
     /** A coefficient of a crop or material, the farm's own where it has one; empty when no table holds it. */
     public Optional<Coefficient> coefficient(String of, Quantity quantity) {
-        return name(of).map(name -> coefficients.get(new Key(name, quantity)));
+        return name(of).flatMap(name ->
+                Optional.ofNullable(coefficients.get(new Key(name, quantity))).or(() -> ofRoots(name, quantity)));
+    }
+
+    private Optional<Coefficient> ofRoots(String name, Quantity quantity) {
+        Set<String> families = crops.containsKey(name)
+                ? Set.copyOf(Objects.requireNonNull(crops.get(name)).families())
+                : Optional.ofNullable(addedFamilies.get(name)).map(Set::of).orElse(Set.of());
+        // A material has no family and no roots.
+        return families.isEmpty() ? Optional.empty() : roots.of(name, families, quantity);
     }
 
     /** Every coefficient, own values included, in no particular order. */
     public Collection<Coefficient> coefficients() {
-        return List.copyOf(coefficients.values());
+        return Stream.concat(coefficients.values().stream(), roots.coefficients().stream())
+                .toList();
     }
 
     /** What the source of a citation stands for; empty for an own value, whose source text is the farm's own. */

@@ -112,7 +112,7 @@ class EstimateTest {
         assertThat(left.best()).isZero();
         assertThat(left.low()).isZero();
         assertThat(left.high()).isCloseTo(2, within(1e-12));
-        assertThat(left.remarks()).contains("best value clipped at 0: it came to -1.00 kg");
+        assertThat(left.remarks()).contains("best value clipped at 0: it came out below nothing");
     }
 
     @Test

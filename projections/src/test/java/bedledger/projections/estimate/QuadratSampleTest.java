@@ -35,7 +35,7 @@ class QuadratSampleTest {
 
     @Test
     void warnsOfFewQuadratsAndOfADryShareOutsideTheTable() {
-        assertThat(quadrats(0.38, 610, 540).warnings("broccoli", BED, TABLES))
+        assertThat(quadrats(0.38, 610, 540).warnings("broccoli", BED, TABLES, MassUnit.KILOGRAM))
                 .extracting(SampleWarning::text)
                 .containsExactly(
                         "n = 2; at least 4 spots are advised",
@@ -45,13 +45,13 @@ class QuadratSampleTest {
 
     @Test
     void fourEvenQuadratsWithAnOrdinaryDryShareNeedNoWord() {
-        assertThat(quadrats(0.12, 600, 620, 590, 610).warnings("broccoli", BED, TABLES))
+        assertThat(quadrats(0.12, 600, 620, 590, 610).warnings("broccoli", BED, TABLES, MassUnit.KILOGRAM))
                 .isEmpty();
     }
 
     @Test
     void warnsOfUnevenQuadrats() {
-        assertThat(quadrats(0.12, 100, 620, 590, 1200).warnings("broccoli", BED, TABLES))
+        assertThat(quadrats(0.12, 100, 620, 590, 1200).warnings("broccoli", BED, TABLES, MassUnit.KILOGRAM))
                 .extracting(SampleWarning::kind)
                 .containsExactly(SampleWarning.Kind.UNEVEN);
     }
@@ -69,7 +69,7 @@ class QuadratSampleTest {
         QuadratSample sample = quadrats(0, 600, 620, 590, 610);
         Estimate dry = sample.dryOnBed("broccoli", BED, TABLES).orElseThrow();
         assertThat(dry.deviations()).containsOnlyKeys("quadrats A #52", "broccoli residue dry share");
-        assertThat(sample.warnings("broccoli", BED, TABLES))
+        assertThat(sample.warnings("broccoli", BED, TABLES, MassUnit.KILOGRAM))
                 .extracting(SampleWarning::kind)
                 .containsExactly(SampleWarning.Kind.DRY_SHARE_FROM_TABLE);
     }

@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import bedledger.language.BedId;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
+import bedledger.projections.estimate.Deviation;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.history.Cropping;
 import bedledger.projections.history.Heads;
+import bedledger.projections.tables.Coefficient;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Shoots and roots from weighed harvests; figures worked by hand from the table's coefficients. */
@@ -52,13 +55,33 @@ class FromYieldTest {
     }
 
     @Test
-    void rootsHaveNoCarbonOrNitrogenInTheTablesAndSaySo() {
+    void rootsCarryCarbonAndNitrogenByTheGroupTheirCropBelongsTo() {
         cabbage("18kg");
 
         Return roots = farm.piece(SourceKind.CROP_ROOTS);
 
-        assertThat(roots.matter().nitrogen()).isEmpty();
-        assertThat(roots.missing()).containsExactly("carbon and nitrogen of the roots: the tables hold none");
+        double dry = 7.82 * 0.107;
+        assertThat(roots.matter().carbon().orElseThrow().best()).isCloseTo(dry * 0.43, within(1e-9));
+        assertThat(roots.matter().nitrogen().orElseThrow().best()).isCloseTo(dry * 0.015, within(1e-9));
+        assertThat(roots.missing()).isEmpty();
+        assertThat(roots.coefficients())
+                .extracting(Coefficient::key)
+                .contains("all crops root carbon", "other crops root nitrogen", "cabbage harvest index");
+    }
+
+    @Test
+    void theCarbonOfRootsIsWrongTheSameWayForAllCrops() {
+        cabbage("18kg");
+        farm.on("2025-04-10").did("sow", "beds=W3", "crop=carrot");
+        farm.on("2025-08-01").did("harvest", "beds=W3", "crop=carrot", "quantity=20kg", "lot=2025/A-1", "last=yes");
+
+        Estimate carbon = ReedEnd.pieces(farm.returned(), SourceKind.CROP_ROOTS).stream()
+                .map(piece -> piece.matter().carbon().orElseThrow())
+                .reduce(Estimate::plus)
+                .orElseThrow();
+
+        Deviation shared = Objects.requireNonNull(carbon.deviations().get("all crops root carbon"));
+        assertThat(shared.atHigh()).isCloseTo(carbon.best() * 3 / 43, within(1e-9));
     }
 
     @Test

@@ -43,11 +43,21 @@ class HauledOffTest {
     }
 
     @Test
-    void pulledVinesTakeTheCrownWithThem() {
-        tomatoHauled("beds=W5", "crop=tomato", "weight=20kg", "roots=pulled");
+    void pulledVinesTakeTheirCrownsWithThem() {
+        tomatoHauled("beds=W5", "crop=tomato", "weight=90kg", "roots=pulled");
 
         assertThat(ReedEnd.dry(roots())).isZero();
-        assertThat(roots().words()).anyMatch(each -> each.startsWith("pulled (#7): the crown went with it"));
+        assertThat(roots().words())
+                .anyMatch(
+                        each -> each.startsWith("pulled (#7): the crowns went in the proportion of the shoots, 100 %"));
+    }
+
+    @Test
+    void aFewVinesPulledTakeAFewCrowns() {
+        tomatoHauled("beds=W5", "crop=tomato", "weight=2kg", "roots=pulled");
+
+        // 2 kg at the table's 14 % is 0.28 kg dry of half the whole crop.
+        assertThat(ReedEnd.dry(roots())).isCloseTo(WHOLE * 0.14 * (1 - 0.28 / (WHOLE / 2)), within(1e-9));
     }
 
     @Test

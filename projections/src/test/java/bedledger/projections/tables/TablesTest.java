@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,7 +71,9 @@ class TablesTest {
     @Test
     void everyCoefficientBelongsToACropOrMaterialAndCitesAKnownSource() {
         assertThat(TABLES.coefficients()).hasSizeGreaterThan(300).allSatisfy(each -> {
-            assertThat(TABLES.crop(each.of()).isPresent()
+            boolean ofAGroup = each.quantity() == Quantity.ROOT_CARBON || each.quantity() == Quantity.ROOT_NITROGEN;
+            assertThat(ofAGroup
+                            || TABLES.crop(each.of()).isPresent()
                             || TABLES.material(each.of()).isPresent())
                     .as(each.key())
                     .isTrue();
@@ -135,6 +138,59 @@ class TablesTest {
         OwnValue lab = new OwnValue("okra", Quantity.RESIDUE_NITROGEN, 2.2, null, "laboratory, 2026");
         assertThat(TABLES.with(List.of(lab)).coefficient("okra", Quantity.RESIDUE_NITROGEN))
                 .isPresent();
+    }
+
+    @Test
+    void anOwnValueOfACropThatTheFarmAddedCounts() {
+        OwnValue scale = new OwnValue("oca", Quantity.HARVEST_INDEX, 0.6, null, "scale");
+        Tables own = TABLES.knowing(Map.of("Oca", "Oxalidaceae")).with(List.of(scale));
+
+        assertThat(own.coefficient("oca", Quantity.HARVEST_INDEX))
+                .get()
+                .extracting(Coefficient::value)
+                .isEqualTo(0.6);
+        assertThat(own.coefficient("oca", Quantity.ROOT_NITROGEN))
+                .get()
+                .extracting(Coefficient::of)
+                .isEqualTo("other crops");
+        assertThat(own.crop("oca")).isEmpty();
+        assertThat(TABLES.coefficient("oca", Quantity.ROOT_NITROGEN)).isEmpty();
+    }
+
+    @Test
+    void aCropThatTheTablesKnowIsNotAddedOver() {
+        Tables again = TABLES.knowing(Map.of("Calabrese", "Poaceae"));
+        assertThat(again.coefficient("calabrese", Quantity.ROOT_NITROGEN))
+                .get()
+                .extracting(Coefficient::of)
+                .isEqualTo("other crops");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "potato, potato",
+        "carrots, root crops",
+        "sweet corn, sweet corn",
+        "snap bean, beans and peas",
+        "rye, grasses",
+        "hairy vetch, legume cover crops",
+        "rye and vetch, grass and legume mixtures",
+        "broccoli, other crops"
+    })
+    void rootsBelongToTheGroupThatNamesTheCropThenItsFamilies(String crop, String group) {
+        assertThat(TABLES.coefficient(crop, Quantity.ROOT_NITROGEN))
+                .get()
+                .extracting(Coefficient::of)
+                .isEqualTo(group);
+        assertThat(TABLES.coefficient(crop, Quantity.ROOT_CARBON))
+                .get()
+                .extracting(Coefficient::of)
+                .isEqualTo("all crops");
+    }
+
+    @Test
+    void aMaterialHasNoRoots() {
+        assertThat(TABLES.coefficient("straw", Quantity.ROOT_CARBON)).isEmpty();
     }
 
     @Test
