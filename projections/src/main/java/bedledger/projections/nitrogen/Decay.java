@@ -13,7 +13,7 @@ package bedledger.projections.nitrogen;
  * @param humusNitrogen N:C of humus
  * @param nitrogen N:C of the residue
  */
-record Decay(
+public record Decay(
         double k,
         double h,
         double microbialRatio,
@@ -25,7 +25,7 @@ record Decay(
     private static final double EQUAL_RATES = 1e-9;
 
     /** All of it within reach of the microbes. */
-    Pools after(double days) {
+    public Pools after(double days) {
         return after(days, 1);
     }
 
@@ -34,7 +34,7 @@ record Decay(
      *
      * @param contact share of the residue that can decay at a time, above 0; from 1 on all of it can
      */
-    Pools after(double days, double contact) {
+    public Pools after(double days, double contact) {
         if (contact >= 1) {
             return pools(Math.exp(-k * days), fed(1, days));
         }
@@ -65,29 +65,29 @@ record Decay(
     }
 
     /** When everything has turned over. */
-    Pools finallyLeft() {
+    public Pools finallyLeft() {
         return pools(0, 0);
     }
 
     /** What became of the residue's carbon. */
-    record Pools(Decay decay, double residue, double microbes, double humus) {
+    public record Pools(Decay decay, double residue, double microbes, double humus) {
         /** Breathed out as carbon dioxide. */
-        double respired() {
+        public double respired() {
             return 1 - residue - microbes - humus;
         }
 
         /** Mineral nitrogen set free, kg per kg of the residue's carbon; below 0 where it is locked up. */
-        double nitrogenFreed() {
+        public double nitrogenFreed() {
             return decay.nitrogen * (1 - residue) - microbes / decay.microbialRatio - decay.humusNitrogen * humus;
         }
 
         /** The same per kg of the residue's nitrogen. */
-        double shareOfNitrogen() {
+        public double shareOfNitrogen() {
             return nitrogenFreed() / decay.nitrogen;
         }
 
         /** So many normalised days on with nothing more decaying: the microbes die off, their humus grows. */
-        Pools withoutResidueAfter(double days) {
+        public Pools withoutResidueAfter(double days) {
             double left = microbes * Math.exp(-decay.microbialDecay * days);
             return new Pools(decay, residue, left, humus + decay.h * (microbes - left));
         }

@@ -3,15 +3,17 @@ package bedledger.projections.nitrogen;
 import bedledger.projections.tables.Parameter;
 import bedledger.projections.tables.Parameters;
 import bedledger.projections.tables.Range;
+import bedledger.projections.weather.SoilWarmth;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * Normalised days (15 °C, before any moisture) of a run of calendar days, summed once so that a span costs two look-ups.
  *
- * <p>Soil is taken to follow the running mean of the air; under a tarp it is warmer, by three amounts.
+ * <p>Under a tarp the soil is warmer by an amount that is itself in doubt, so the sums are kept for its low, best and high.
  */
 final class NormalisedDays {
     private final LocalDate first;
@@ -21,7 +23,7 @@ final class NormalisedDays {
     private final Range warmerRange;
     private final double warmer;
 
-    NormalisedDays(Parameters table, DailyMeans means, LocalDate first, LocalDate last) {
+    NormalisedDays(Parameters table, SoilWarmth soil, LocalDate first, LocalDate last) {
         this.first = first;
         Parameter tarp = table.get("tarp", "warmer by");
         this.warmer = tarp.value();
@@ -30,18 +32,16 @@ final class NormalisedDays {
         open = new double[days + 1];
         tarped = new double[3][days + 1];
         missing = new int[days + 1];
-        sum(table, means, days);
+        sum(table, soil, days);
     }
 
-    private void sum(Parameters table, DailyMeans means, int days) {
+    private void sum(Parameters table, SoilWarmth soil, int days) {
         Responses responses = new Responses(table);
-        RunningMean soil = new RunningMean((int) table.value("warmth", "running mean"));
         double[] warmings = {warmerRange.low(), warmer, warmerRange.high()};
         for (int day = 0; day < days; day++) {
-            var mean = means.on(first.plusDays(day));
+            OptionalDouble mean = soil.on(first.plusDays(day));
             missing[day + 1] = missing[day] + (mean.isPresent() ? 0 : 1);
-            soil.add(mean);
-            double celsius = mean.isPresent() ? soil.mean() : Double.NEGATIVE_INFINITY;
+            double celsius = mean.orElse(Double.NEGATIVE_INFINITY);
             open[day + 1] = open[day] + responses.residueWarmth(celsius);
             for (int at = 0; at < warmings.length; at++) {
                 tarped[at][day + 1] = tarped[at][day] + responses.residueWarmth(celsius + warmings[at]);

@@ -1,7 +1,7 @@
 package bedledger.projections.nitrogen;
 
 /** Where a residue decays. */
-enum Placement {
+public enum Placement {
     ON_TOP("on top"),
     WORKED_IN("worked in");
 

@@ -7,7 +7,7 @@ import bedledger.projections.tables.Parameters;
  *
  * <p>A day at 15 °C and field capacity counts as one normalised day.
  */
-final class Responses {
+public final class Responses {
     private final double reference;
     private final double most;
     private final double residueSpan;
@@ -17,7 +17,7 @@ final class Responses {
     private final double dryEnd;
     private final double wetEnd;
 
-    Responses(Parameters table) {
+    public Responses(Parameters table) {
         reference = table.value("warmth", "reference");
         most = table.value("warmth", "most");
         residueSpan = table.value("warmth", "residue span");
@@ -29,12 +29,12 @@ final class Responses {
     }
 
     /** Of residue, by the mean temperature in °C; 0 in frost, and no more than at 35 °C, for the curve has no upper optimum. */
-    double residueWarmth(double celsius) {
+    public double residueWarmth(double celsius) {
         return warmth(celsius, residueSpan, residueSlope);
     }
 
     /** Of humus, by the mean temperature in °C. */
-    double humusWarmth(double celsius) {
+    public double humusWarmth(double celsius) {
         return warmth(celsius, humusSpan, humusSlope);
     }
 
@@ -47,7 +47,7 @@ final class Responses {
     }
 
     /** By water content and field capacity, both in the same unit. */
-    double water(double content, double fieldCapacity) {
+    public double water(double content, double fieldCapacity) {
         double factor = (content - dryEnd * fieldCapacity) / ((wetEnd - dryEnd) * fieldCapacity);
         return Math.max(0, Math.min(1, factor));
     }

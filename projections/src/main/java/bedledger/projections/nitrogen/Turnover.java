@@ -3,7 +3,7 @@ package bedledger.projections.nitrogen;
 import bedledger.projections.tables.Parameters;
 
 /** The STICS v8 residue module for one placement: what a residue's C:N makes of its decay. */
-final class Turnover {
+public final class Turnover {
     private final double decayConstant;
     private final double decayByNitrogen;
     private final double microbialConstant;
@@ -19,7 +19,7 @@ final class Turnover {
     private final double mostRatio;
     private final double trustedRatio;
 
-    Turnover(Parameters table, Placement placement) {
+    public Turnover(Parameters table, Placement placement) {
         String set = placement.words();
         decayConstant = table.value(set, "decay constant");
         decayByNitrogen = table.value(set, "decay by N:C");
@@ -38,12 +38,12 @@ final class Turnover {
     }
 
     /** The narrowest C:N at which the module's nitrogen has been found near what was measured (Justes et al. 2009). */
-    double trustedRatio() {
+    public double trustedRatio() {
         return trustedRatio;
     }
 
     /** As the module has it: C:N from 8 to 100. */
-    Decay asPublished(double carbonToNitrogen) {
+    public Decay asPublished(double carbonToNitrogen) {
         double nitrogen = 1 / Math.max(leastRatio, Math.min(mostRatio, carbonToNitrogen));
         double microbes = Math.max(microbialLeast, microbialConstant + microbialByNitrogen * nitrogen);
         return new Decay(
@@ -57,7 +57,7 @@ final class Turnover {
     }
 
     /** With a C:N below 12 taken as 12, because below it the module says too much. */
-    Decay of(double carbonToNitrogen) {
+    public Decay of(double carbonToNitrogen) {
         return asPublished(Math.max(trustedRatio, carbonToNitrogen));
     }
 }
