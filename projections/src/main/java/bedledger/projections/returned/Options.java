@@ -23,7 +23,8 @@ public record Options(boolean countTypical, MonthDay seasonBegins, MassUnit unit
         return new Options(countTypical, seasonBegins, other);
     }
 
-    String season(LocalDate day) {
+    /** The season of a day, by the year it begins in. */
+    public String season(LocalDate day) {
         boolean before = MonthDay.from(day).isBefore(seasonBegins);
         int year = before ? day.getYear() - 1 : day.getYear();
         return seasonBegins.equals(MonthDay.of(1, 1)) ? "" + year : year + "/" + (year + 1);

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param unknown of how many it is not known: the sum leaves them out, so it is incomplete
  */
 public record Sum(Optional<Estimate> known, int pieces, int unknown) {
-    static Sum of(List<Optional<Estimate>> parts) {
+    /** Of parts of which some may not be known. */
+    public static Sum of(List<Optional<Estimate>> parts) {
         Optional<Estimate> known =
                 together(parts.stream().flatMap(Optional::stream).toList());
         int unknown = (int) parts.stream().filter(Optional::isEmpty).count();

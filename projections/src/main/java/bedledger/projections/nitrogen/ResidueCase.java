@@ -1,0 +1,41 @@
+package bedledger.projections.nitrogen;
+
+import bedledger.projections.estimate.Estimate;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * One residue on one bed, ready for the residue module.
+ *
+ * @param nitrogen kg
+ * @param dry kg
+ * @param workedIn the day it was worked in, if it was
+ * @param buried the share of it that was
+ */
+record ResidueCase(
+        BedSpans spans,
+        LocalDate day,
+        Estimate nitrogen,
+        Estimate ratio,
+        Estimate dry,
+        double squareMetres,
+        Optional<LocalDate> workedIn,
+        Estimate buried) {
+    /** The end of its time on top, as seen from a day. */
+    LocalDate onTopUntil(LocalDate until) {
+        return workedIn.filter(each -> each.isBefore(until)).orElse(until);
+    }
+
+    List<Span> spans(LocalDate until) {
+        return spans.between(day, until);
+    }
+
+    long days(LocalDate until, Predicate<Ground> on) {
+        return spans(until).stream()
+                .filter(span -> on.test(span.ground()))
+                .mapToLong(Span::days)
+                .sum();
+    }
+}

@@ -1,0 +1,144 @@
+package bedledger.projections.nitrogen;
+
+import bedledger.projections.estimate.Derived;
+import bedledger.projections.estimate.Estimate;
+import bedledger.projections.tables.Parameters;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** Figures of one residue, each with all its causes of doubt: its mass and make-up, soil moisture, tarp, share worked in. */
+final class ResidueFigures {
+    /** How every figure here was come by. */
+    static final String METHOD = "residue module of STICS v8 (Nicolardot et al. 2001; Brisson et al. 2009)";
+
+    private static final double SQUARE_METRES_IN_A_HECTARE = 10_000;
+    private static final double KILOGRAMS_IN_A_TONNE = 1000;
+
+    private final Course course;
+    private final NormalisedDays days;
+    private final Estimate moisture;
+    private final Estimate warming;
+    private final double tarpMoisture;
+    private final double inContact;
+
+    ResidueFigures(Parameters table, NormalisedDays days) {
+        this.course = new Course(table);
+        this.days = days;
+        this.moisture = Derived.of(table.get("soil moisture", "factor in an open bed"));
+        this.warming = Derived.of(table.get("tarp", "warmer by"));
+        this.tarpMoisture = table.value("soil moisture", "factor under a tarp");
+        this.inContact = table.value("both", "mulch in contact");
+    }
+
+    boolean isCapped(double ratio) {
+        return course.isCapped(ratio);
+    }
+
+    int daysWithoutWeather(ResidueCase residue, LocalDate until) {
+        return days.over(residue.spans(until)).unknown();
+    }
+
+    Estimate normalisedDays(ResidueCase residue, LocalDate until) {
+        NormalisedDays.Passed passed = days.over(residue.spans(until));
+        return Derived.from(
+                        List.of(moisture, warming),
+                        "normalised days",
+                        part -> passed.at(part[0], tarpMoisture, part[1]))
+                .by("warmth of STICS v8 summed over the days x moisture");
+    }
+
+    /** kg N from the return to the end of a day. */
+    Estimate freed(ResidueCase residue, LocalDate until) {
+        Passing passing = passing(residue, until);
+        return figure(residue, part -> passing.freed(residue, part));
+    }
+
+    /** kg N from the end of one day to the end of another. */
+    Estimate freedBetween(ResidueCase residue, LocalDate from, LocalDate until) {
+        Passing before = passing(residue, from);
+        Passing after = passing(residue, until);
+        return figure(residue, part -> after.freed(residue, part) - before.freed(residue, part));
+    }
+
+    /** kg N set free on the days of such ground, spans on which it is locked up left out. */
+    Estimate freedOn(ResidueCase residue, LocalDate until, Predicate<Ground> on) {
+        List<Span> spans = residue.spans(until).stream()
+                .filter(span -> on.test(span.ground()))
+                .toList();
+        List<Passing[]> ends = spans.stream()
+                .map(span -> new Passing[] {passing(residue, span.after()), passing(residue, span.until())})
+                .toList();
+        return figure(
+                residue,
+                part -> ends.stream()
+                        .mapToDouble(each -> Math.max(
+                                0, each[1].freed(residue, part) - each[0].freed(residue, part)))
+                        .sum());
+    }
+
+    /** kg N when everything has turned over. */
+    Estimate inTheEnd(ResidueCase residue) {
+        return figure(
+                residue,
+                part -> part[0]
+                        * course.share(
+                                part[1],
+                                residue.workedIn().isPresent() ? 0 : Course.FOREVER,
+                                residue.workedIn().isPresent() ? Course.FOREVER : 0,
+                                part[5],
+                                contact(residue, part[2])));
+    }
+
+    private interface Working {
+        double of(double[] part);
+    }
+
+    private Estimate figure(ResidueCase residue, Working working) {
+        return Derived.from(
+                        List.of(
+                                residue.nitrogen(),
+                                residue.ratio(),
+                                residue.dry(),
+                                moisture,
+                                warming,
+                                residue.buried()),
+                        "kg",
+                        working::of)
+                .by(METHOD);
+    }
+
+    private Passing passing(ResidueCase residue, LocalDate until) {
+        LocalDate turn = residue.onTopUntil(until);
+        return new Passing(
+                days.over(residue.spans().between(residue.day(), turn)),
+                days.over(residue.spans().between(turn, until)));
+    }
+
+    private double contact(ResidueCase residue, double dryKilograms) {
+        double atATime =
+                inContact * KILOGRAMS_IN_A_TONNE * residue.squareMetres() / SQUARE_METRES_IN_A_HECTARE;
+        return dryKilograms <= 0 || atATime <= 0 ? 1 : Math.min(1, atATime / dryKilograms);
+    }
+
+    /** The time a residue has had, on top and since it was worked in. */
+    private final class Passing {
+        private final NormalisedDays.Passed onTop;
+        private final NormalisedDays.Passed since;
+
+        Passing(NormalisedDays.Passed onTop, NormalisedDays.Passed since) {
+            this.onTop = onTop;
+            this.since = since;
+        }
+
+        double freed(ResidueCase residue, double[] part) {
+            return part[0]
+                    * course.share(
+                            part[1],
+                            onTop.at(part[3], tarpMoisture, part[4]),
+                            since.at(part[3], tarpMoisture, part[4]),
+                            part[5],
+                            contact(residue, part[2]));
+        }
+    }
+}
