@@ -17,7 +17,8 @@ public record Options(boolean countTypical, MonthDay seasonBegins) {
         return new Options(true, seasonBegins);
     }
 
-    String season(LocalDate day) {
+    /** The name of the season a day falls in. */
+    public String season(LocalDate day) {
         boolean before = MonthDay.from(day).isBefore(seasonBegins);
         int year = before ? day.getYear() - 1 : day.getYear();
         return seasonBegins.equals(MonthDay.of(1, 1)) ? "" + year : year + "/" + (year + 1);

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param unknown of how many it is not known: the sum leaves them out, so it is incomplete
  */
 public record Sum(Optional<Estimate> known, int pieces, int unknown) {
-    static Sum of(List<Optional<Estimate>> parts) {
+    /** The sum of parts, each empty where it is not known. */
+    public static Sum of(List<Optional<Estimate>> parts) {
         Optional<Estimate> known =
                 together(parts.stream().flatMap(Optional::stream).toList());
         int unknown = (int) parts.stream().filter(Optional::isEmpty).count();
