@@ -63,7 +63,8 @@ public final class Output {
         }
     }
 
-    static String csv(Table table) {
+    /** The table as CSV, RFC 4180, with nothing in it that a spreadsheet would run. */
+    public static String csv(Table table) {
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder()
                 .lineDelimiter(de.siegmar.fastcsv.writer.LineDelimiter.CRLF)

@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.Output;
 import bedledger.projections.returned.Return;
 import bedledger.projections.returned.Returned;
 import bedledger.projections.tables.Citation;
@@ -25,10 +26,17 @@ final class CoefficientsPart {
     private final List<Row> sourceRows = new ArrayList<>();
 
     CoefficientsPart(Tables tables, Returned returned) {
+        this(
+                tables,
+                returned.pieces().stream()
+                        .map(Return::coefficients)
+                        .flatMap(List::stream)
+                        .toList());
+    }
+
+    CoefficientsPart(Tables tables, List<Coefficient> coefficients) {
         this.tables = tables;
-        this.used = returned.pieces().stream()
-                .map(Return::coefficients)
-                .flatMap(List::stream)
+        this.used = coefficients.stream()
                 .distinct()
                 .sorted(Comparator.comparing(Coefficient::key))
                 .toList();
@@ -97,6 +105,37 @@ final class CoefficientsPart {
 
     private static String number(double value) {
         return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+    }
+
+    /** The same as data. */
+    Output.Table data() {
+        return new Output.Table(
+                List.of(
+                        "of",
+                        "coefficient",
+                        "value",
+                        "low",
+                        "high",
+                        "unit",
+                        "status",
+                        "source",
+                        "table",
+                        "edition",
+                        "note"),
+                used.stream()
+                        .map(each -> List.of(
+                                each.of(),
+                                each.quantity().words(),
+                                number(each.value()),
+                                each.range() == null ? "" : number(each.range().low()),
+                                each.range() == null ? "" : number(each.range().high()),
+                                each.quantity().unit(),
+                                each.citation().status().words(),
+                                each.citation().source(),
+                                each.citation().table(),
+                                each.citation().edition(),
+                                each.note()))
+                        .toList());
     }
 
     Table sources() {

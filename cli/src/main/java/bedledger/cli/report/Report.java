@@ -1,5 +1,7 @@
 package bedledger.cli.report;
 
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
@@ -18,13 +20,21 @@ import picocli.CommandLine.Option;
 @Command(
         name = "bedledger report",
         sortOptions = false,
-        description = "Write the audit report: one HTML file that opens in any browser, and print its path.",
-        footer = {"", "Example: bedledger report --on 2025-12-31"})
+        description = "Write the audit report: one HTML file that opens in any browser, and print its path."
+                + " For the agronomist: the seasons of the beds as a folder with HTML, PDF and the figures as CSV.",
+        footer = {
+            "",
+            "Example: bedledger report --on 2025-12-31",
+            "Example: bedledger report --for agronomist --on 2025-12-31"
+        })
 public final class Report implements Callable<Integer> {
     private final Surroundings around;
 
     @Mixin
     ReadOptions options = new ReadOptions();
+
+    @Option(names = "--for", paramLabel = "READER", description = "inspector (if left out) or agronomist")
+    String reader = "inspector";
 
     @Option(names = "--on", paramLabel = "DAY", description = "the record up to that day (today if left out)")
     @Nullable
@@ -33,8 +43,8 @@ public final class Report implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "where to write it (reports/audit-DAY.html in the book if left out); a file that is there"
-                    + " is left alone, and the new one gets a number")
+            description = "where to write it (reports/audit-DAY.html in the book if left out, for the agronomist"
+                    + " the folder reports/seasons-DAY); what is there is left alone, and the new one gets a number")
     @Nullable
     Path out;
 
@@ -59,6 +69,12 @@ public final class Report implements Callable<Integer> {
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
         LocalDate day = book.dayOr("--on", on);
+        if (reader.equals("agronomist")) {
+            return new SeasonsFolder(around, options, book, day, out).call();
+        }
+        if (!reader.equals("inspector")) {
+            throw new Failure(Exit.USAGE, "--for '" + reader + "' is none of inspector, agronomist.");
+        }
         Asked asked = Asked.of(book, day);
         Audit audit = Audit.of(
                 asked,

@@ -6,6 +6,8 @@ import bedledger.language.Roots;
 import bedledger.projections.estimate.DryShare;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.history.BedAreas;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Takes what was hauled off from what stood there: shoots by weight or share, roots if they were pulled. */
@@ -15,6 +17,7 @@ final class Carrying {
     private final Working rootWork;
     private Optional<Estimate> shoots;
     private Optional<Estimate> roots;
+    private final List<Hauled> hauled = new ArrayList<>();
 
     Carrying(CropGroup group, Gross gross, Working shootWork, Working rootWork) {
         this.group = group;
@@ -27,6 +30,15 @@ final class Carrying {
 
     Optional<Estimate> shoots() {
         return shoots;
+    }
+
+    /** What each haul took of the shoots. */
+    List<Hauled> hauled() {
+        return List.copyOf(hauled);
+    }
+
+    private void hauled(Entry entry, Optional<Estimate> dry) {
+        hauled.add(Hauled.of(group, entry, dry));
     }
 
     Optional<Estimate> roots() {
@@ -46,12 +58,14 @@ final class Carrying {
         if (haul.share() != null) {
             double share = haul.share().percent() / 100;
             shootWork.remark("hauled off (#" + entry.number() + "): " + haul.share() + " of the residue");
+            hauled(entry, shoots.map(each -> each.times(share)));
             shoots = shoots.map(each -> each.times(1 - share));
         } else if (haul.weight() != null) {
             takeWeight(entry, haul, haul.weight().grams() / 1000 * group.part(entry));
         } else {
             shootWork.missing(
                     "how much was hauled off (#" + entry.number() + "): neither a weight nor a share is on record");
+            hauled(entry, Optional.empty());
             shoots = Optional.empty();
         }
     }
@@ -60,6 +74,7 @@ final class Carrying {
         Optional<DryShare> measured = Cuts.dry(haul.dry());
         Optional<Estimate> dry = measured.map(each -> Estimate.exact(fresh * each.value(), "kg"))
                 .or(() -> group.basis().residues.dryOfFreshResidue(group.crop(), fresh));
+        hauled(entry, dry);
         String shared = BedAreas.beds(entry).size() > 1 ? ", shared by area" : "";
         String at = measured.isPresent() ? "at the dry share measured" : "at the table's dry share";
         if (dry.isEmpty()) {

@@ -1,6 +1,8 @@
 package bedledger.projections.returned;
 
+import bedledger.language.BedWork;
 import bedledger.language.CoverEnd;
+import bedledger.language.Entry;
 import bedledger.language.Planting.CoverEnded;
 import bedledger.projections.estimate.Estimate;
 import java.util.ArrayList;
@@ -19,6 +21,7 @@ final class CropPieces {
     private final Basis basis;
     private final List<Weighing> weighings = new ArrayList<>();
     private final Composing composing;
+    private final List<Hauled> hauled = new ArrayList<>();
 
     CropPieces(CropGroup group) {
         this.group = group;
@@ -39,9 +42,35 @@ final class CropPieces {
         Working shoots = working.copy();
         Working roots = working.copy();
         Carrying left = new Carrying(group, gross, shoots, roots);
+        hauled.addAll(left.hauled());
+        hauledBeforeTheQuadrats();
         shoots.missing(gross.shootsMissing());
         roots.missing(gross.rootsMissing());
         return List.of(shoots(gross, gone(left.shoots(), shoots), shoots), roots(left.roots(), roots));
+    }
+
+    /** What was hauled off by the time {@link #pieces} has been asked for. */
+    List<Hauled> hauled() {
+        return List.copyOf(hauled);
+    }
+
+    /** Quadrats that were cut after a haul do not have it in them, so it is not subtracted; it was hauled off all the same. */
+    private void hauledBeforeTheQuadrats() {
+        CropCase one = group.cases().get(0);
+        one.hauls.stream()
+                .filter(haul -> !one.haulsToSubtract().contains(haul))
+                .forEach(haul -> hauled.add(Hauled.of(group, haul, weighed(haul))));
+    }
+
+    private Optional<Estimate> weighed(Entry haul) {
+        BedWork.ResidueHauledOff off = (BedWork.ResidueHauledOff) haul.fact();
+        if (off.weight() == null) {
+            return Optional.empty();
+        }
+        double fresh = off.weight().grams() / 1000 * group.part(haul);
+        return Cuts.dry(off.dry())
+                .map(dry -> Estimate.exact(fresh * dry.value(), "kg"))
+                .or(() -> basis.residues.dryOfFreshResidue(group.crop(), fresh));
     }
 
     /** One sentence for each set of beds that was harvested at once. */
@@ -63,6 +92,7 @@ final class CropPieces {
         if (ended.how() == CoverEnd.HAULED_OFF) {
             working.remark("hauled off when it was ended (#" + group.end().number()
                     + "): the shoots are gone, the roots stay");
+            hauled.add(Hauled.of(group, group.end(), shoots));
             return Optional.of(Estimate.exact(0, "kg"));
         }
         if (ended.how() == CoverEnd.GRAZED) {

@@ -26,6 +26,7 @@ import java.util.stream.Stream;
  * @param standing croppings that had not ended: nothing of them is counted yet
  * @param left what quadrats cut after shredding found, in order of day
  * @param notCounted entries of which nothing could be counted for a bed
+ * @param hauled what was carted off, in order of day; what went back is less by it
  * @param totals the pieces put together in several ways
  */
 public record Returned(
@@ -34,6 +35,7 @@ public record Returned(
         List<Cropping> standing,
         List<Left> left,
         List<NotCounted> notCounted,
+        List<Hauled> hauled,
         Totals totals) {
     private static final Comparator<Return> ORDER = Comparator.comparing(Return::day)
             .thenComparing(piece -> piece.beds().get(0).bed().name(), NaturalOrder.INSTANCE)
@@ -46,6 +48,7 @@ public record Returned(
         standing = List.copyOf(standing);
         left = List.copyOf(left);
         notCounted = List.copyOf(notCounted);
+        hauled = List.copyOf(hauled);
     }
 
     public static Returned of(Farm farm, Tables tables, LocalDate asOf, Options options) {
@@ -54,7 +57,8 @@ public record Returned(
                 farm.beds().stream().map(bed -> new BedCases(basis, bed)).toList();
         List<CropCase> cases =
                 beds.stream().flatMap(each -> each.cases().stream()).toList();
-        List<Return> pieces = pieces(basis, cases);
+        List<Hauled> hauled = new ArrayList<>();
+        List<Return> pieces = pieces(basis, cases, hauled);
         return new Returned(
                 asOf,
                 pieces,
@@ -64,12 +68,22 @@ public record Returned(
                         .toList(),
                 left(new LeftReading(basis, pieces), beds),
                 notCounted(basis, beds),
+                hauled.stream()
+                        .sorted(Comparator.<Hauled, LocalDate>comparing(
+                                        each -> each.entry().head().doneOn())
+                                .thenComparing(each -> each.entry().number())
+                                .thenComparing(each -> each.beds().get(0).bed().name(), NaturalOrder.INSTANCE))
+                        .toList(),
                 new Totals(basis, pieces, options));
     }
 
-    private static List<Return> pieces(Basis basis, List<CropCase> cases) {
+    private static List<Return> pieces(Basis basis, List<CropCase> cases, List<Hauled> hauled) {
         List<Return> pieces = new ArrayList<>();
-        new CropGroups(basis, cases).groups().forEach(group -> pieces.addAll(new CropPieces(group).pieces()));
+        for (CropGroup group : new CropGroups(basis, cases).groups()) {
+            CropPieces cropping = new CropPieces(group);
+            pieces.addAll(cropping.pieces());
+            hauled.addAll(cropping.hauled());
+        }
         pieces.addAll(new SpreadPieces(basis).pieces());
         pieces.addAll(new MulchPieces(basis).pieces());
         pieces.sort(ORDER);
