@@ -42,6 +42,11 @@ class ActWordsTest {
             Map.entry("end-cover", "found N2 --cover-crop \"rye and vetch\""),
             Map.entry("harvest", "found N1 --crop leek"),
             Map.entry("lay-out", "register-field North --gross 0.05ha"),
+            Map.entry("transplant", "sow-trays BR-0310 --crop broccoli"),
+            Map.entry(
+                    "answer-condition",
+                    "note-inspection --inspector \"R. Field\" --conditions \"C1 by 2026-03-01: file them\""),
+            Map.entry("sample-result", "take-sample S-1 --beds N1"),
             Map.entry("build-pile", ""),
             Map.entry("register-field", ""));
 
@@ -60,6 +65,9 @@ class ActWordsTest {
                         lay-out N1..N8 --field North --length 20m --width 0.75m --on 2025-01-05
                         list-material "Feather meal 13-0-0" --on 2025-01-05
                         list-material "Bt wettable powder" --on 2025-01-05
+                        list-material "Own potting mix" --on 2025-01-05
+                        list-material "Peat moss" --on 2025-01-05
+                        list-material "Peracetic acid 5%" --on 2025-01-05
                         build-pile P1 --on 2025-01-05
                         found-lot 2025/PA-1012 --crop carrot --quantity 96kg --on 2025-09-01
                         found-lot 2025/PA-1019 --crop carrot --quantity 118kg --on 2025-09-08

@@ -142,7 +142,7 @@ class EntryRefusedTest {
                         "a lot's name twice in a harvest year",
                         "did harvest N1 --crop leek --quantity 5kg --lot LEE-0901 --on 2025-09-20",
                         "lot '2025/LEE-0901'",
-                        "harvested already in 2025",
+                        "is there already, of 2025",
                         "give it another name"),
                 Case.of(
                         "to sell a lot that was never harvested",

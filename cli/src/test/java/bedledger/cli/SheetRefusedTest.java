@@ -162,7 +162,7 @@ class SheetRefusedTest {
                         2025-05-01,sow,N1,leek,,
                         2025-09-01,harvest,N1,leek,5kg,L1
                         2025-09-02,harvest,N1,leek,5kg,L1
-                        """, "row 4", "lot '2025/L1'", "harvested already in 2025"));
+                        """, "row 4", "lot '2025/L1'", "is there already, of 2025"));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -215,13 +215,23 @@ public final class Book implements AutoCloseable {
         long first = size() + 1;
         LocalDate today = LocalDate.ofInstant(at, zone());
         for (Entry candidate : candidates) {
-            List<Problem> own = Days.problems(candidate, today);
+            List<Problem> own = both(
+                    Days.problems(candidate, today),
+                    Conditions.problems(candidate, number -> entry(number, candidates)));
             if (!own.isEmpty()) {
                 byIndex.put((int) (candidate.number() - first), own);
             }
         }
         judge.problems().forEach((number, problems) -> byIndex.merge((int) (number - first), problems, Book::both));
         return byIndex;
+    }
+
+    private @Nullable Entry entry(long number, List<Entry> candidates) {
+        return candidates.stream()
+                .filter(candidate -> candidate.number() == number)
+                .findFirst()
+                .or(() -> ledger.entry(number))
+                .orElse(null);
     }
 
     private static List<Problem> both(List<Problem> some, List<Problem> more) {

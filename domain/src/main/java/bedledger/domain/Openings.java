@@ -5,11 +5,15 @@ import bedledger.language.Entry;
 import bedledger.language.Farm;
 import bedledger.language.Fertility;
 import bedledger.language.FieldId;
-import bedledger.language.Harvesting;
 import bedledger.language.Land;
+import bedledger.language.LotAccount;
 import bedledger.language.LotId;
+import bedledger.language.Oversight;
 import bedledger.language.PileId;
 import bedledger.language.Place;
+import bedledger.language.Planting;
+import bedledger.language.SampleId;
+import bedledger.language.TrayId;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -36,8 +40,13 @@ final class Openings {
         if (place instanceof PileId) {
             return entry -> entry.fact() instanceof Fertility.PileBuilt;
         }
-        return entry -> place instanceof LotId
-                && (entry.fact() instanceof Harvesting.Harvested || entry.fact() instanceof Harvesting.LotFound);
+        if (place instanceof TrayId) {
+            return entry -> entry.fact() instanceof Planting.TraysSown;
+        }
+        if (place instanceof SampleId) {
+            return entry -> entry.fact() instanceof Oversight.SampleTaken;
+        }
+        return entry -> place instanceof LotId lot && LotAccount.opens(lot, entry.fact());
     }
 
     private Openings() {}

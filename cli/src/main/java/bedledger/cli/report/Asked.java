@@ -6,11 +6,13 @@ import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
+import bedledger.language.Lineage;
 import bedledger.language.LotId;
 import bedledger.language.PileId;
 import bedledger.language.Place;
 import bedledger.language.SeedLotId;
 import bedledger.language.Stock;
+import bedledger.language.TrayId;
 import bedledger.language.WorkOrder;
 import bedledger.projections.findings.Findings;
 import bedledger.projections.findings.RuleBook;
@@ -42,6 +44,7 @@ record Asked(
         Tables tables,
         Returned returned,
         BookZone zone,
+        Lineage lineage,
         Links links,
         Fate fate) {
 
@@ -66,6 +69,7 @@ record Asked(
                 book.tables(),
                 Returned.of(farm, book.tables(), day, Options.DEFAULT.speaking(book.massUnit())),
                 zone,
+                Lineage.of(farm, day),
                 links,
                 new Fate(farm, zone, links));
     }
@@ -77,6 +81,7 @@ record Asked(
             entry.fact().places().stream()
                     .filter(place -> place instanceof PileId
                             || place instanceof LotId
+                            || place instanceof TrayId
                             || (place instanceof SeedLotId && entry.fact() instanceof Stock.SeedReceived))
                     .forEach(shown::add);
         }

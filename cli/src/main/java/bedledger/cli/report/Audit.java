@@ -17,6 +17,7 @@ record Audit(
         PlantingPart planting,
         LotsPart lots,
         SalesPart sales,
+        OversightPart oversight,
         ReturnedPart returned,
         RecordPart record) {
 
@@ -34,6 +35,7 @@ record Audit(
                 new PlantingPart(asked, cells),
                 new LotsPart(asked, tables, lines),
                 new SalesPart(asked, tables),
+                new OversightPart(asked, tables),
                 ReturnedPart.of(asked),
                 new RecordPart(asked, tables, leaves));
     }

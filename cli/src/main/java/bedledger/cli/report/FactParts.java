@@ -4,11 +4,13 @@ import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Ask;
 import bedledger.language.BedId;
+import bedledger.language.Condition;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.FieldId;
 import bedledger.language.Located;
 import bedledger.language.LotAmount;
+import bedledger.language.MaterialName;
 import bedledger.language.Place;
 import bedledger.language.Words;
 import java.util.List;
@@ -68,7 +70,11 @@ record FactParts(Links links) {
             return Phrase.NONE;
         }
         Stream<?> several = value instanceof List<?> list ? list.stream() : Stream.of(value);
-        String between = ask.type() == String.class ? ", " : " ";
+        if (ask.name().equals("inspection") && value instanceof Long number) {
+            return links.entry(number);
+        }
+        boolean wordy = ask.type() == Condition.class || ask.type() == MaterialName.class;
+        String between = wordy ? "; " : ask.type() == String.class ? ", " : " ";
         return Phrase.joined(several.map(this::one).toList(), between);
     }
 

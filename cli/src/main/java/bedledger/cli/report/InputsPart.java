@@ -12,8 +12,12 @@ import java.util.List;
 
 /** Materials listed and received, what was put on the beds, and the compost piles. */
 record InputsPart(Asked asked, EntryTables tables, FindingLines findings) {
-    static final List<Class<? extends Fact>> KINDS =
-            List.of(Stock.MaterialListed.class, Stock.MaterialReceived.class, Care.Sprayed.class);
+    static final List<Class<? extends Fact>> KINDS = List.of(
+            Stock.MaterialListed.class,
+            Stock.MaterialReceived.class,
+            Stock.MixMade.class,
+            Stock.MaterialCounted.class,
+            Care.Sprayed.class);
 
     Table listed() {
         return tables.ofKind(
@@ -26,6 +30,18 @@ record InputsPart(Asked asked, EntryTables tables, FindingLines findings) {
                 "Materials received",
                 "No material was received, as far as the book says.",
                 Stock.MaterialReceived.class);
+    }
+
+    Table mixed() {
+        return tables.ofKind("table-mixes", "Mixes made on the farm", "No mix is on record.", Stock.MixMade.class);
+    }
+
+    Table counted() {
+        return tables.ofKind(
+                "table-materials-counted",
+                "Materials as counted",
+                "No material was counted, as far as the book says.",
+                Stock.MaterialCounted.class);
     }
 
     Table applied() {

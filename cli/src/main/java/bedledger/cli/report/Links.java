@@ -5,6 +5,7 @@ import bedledger.language.LotId;
 import bedledger.language.PileId;
 import bedledger.language.Place;
 import bedledger.language.SeedLotId;
+import bedledger.language.TrayId;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -40,6 +41,9 @@ record Links(long last, Set<Place> shown) {
         }
         if (place instanceof SeedLotId) {
             return "seed-" + place.name();
+        }
+        if (place instanceof TrayId) {
+            return "trays-" + place.name();
         }
         throw new IllegalArgumentException(place.key() + " has no anchor");
     }

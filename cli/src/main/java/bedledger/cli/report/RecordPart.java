@@ -92,7 +92,13 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
     /** Entries that no other part shows; so a kind of act that is new here is never left out. */
     Table others() {
         Set<Class<? extends Fact>> shown = new HashSet<>();
-        Stream.of(LandPart.KINDS, SeedPart.KINDS, InputsPart.KINDS, LotsPart.KINDS, SalesPart.KINDS)
+        Stream.of(
+                        LandPart.KINDS,
+                        SeedPart.KINDS,
+                        InputsPart.KINDS,
+                        LotsPart.KINDS,
+                        SalesPart.KINDS,
+                        OversightPart.KINDS)
                 .forEach(shown::addAll);
         return tables.mixed(
                 "table-others",

@@ -5,6 +5,7 @@ import bedledger.language.Fact;
 import bedledger.language.Planting;
 import bedledger.language.SeedLotId;
 import bedledger.language.Stock;
+import bedledger.language.TrayId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -12,7 +13,8 @@ import java.util.Set;
 
 /** Seed and stock as they came in, and where each seed lot was sown or planted. */
 record SeedPart(Asked asked, EntryTables tables) {
-    static final List<Class<? extends Fact>> KINDS = List.of(Stock.SeedReceived.class);
+    static final List<Class<? extends Fact>> KINDS =
+            List.of(Stock.SeedReceived.class, Stock.GerminationTested.class, Planting.TraysSown.class);
 
     Table received() {
         Set<SeedLotId> named = new HashSet<>();
@@ -24,6 +26,23 @@ record SeedPart(Asked asked, EntryTables tables) {
                 entry -> {
                     SeedLotId lot = ((Stock.SeedReceived) entry.fact()).seedLot();
                     return named.add(lot) ? Links.anchor(lot) : "";
+                });
+    }
+
+    Table tested() {
+        return tables.ofKind(
+                "table-seed-tested",
+                "Germination tests",
+                "No germination test is on record.",
+                Stock.GerminationTested.class);
+    }
+
+    Table trays() {
+        Set<TrayId> named = new HashSet<>();
+        return tables.ofKind(
+                "table-trays", "Trays sown", "No trays are on record.", Planting.TraysSown.class, entry -> {
+                    TrayId trays = ((Planting.TraysSown) entry.fact()).batch();
+                    return named.add(trays) ? Links.anchor(trays) : "";
                 });
     }
 
@@ -55,7 +74,10 @@ record SeedPart(Asked asked, EntryTables tables) {
 
     private Phrase use(Entry entry) {
         return Phrase.of(entry.head().doneOn() + " " + FactParts.operation(entry.fact()) + " ")
-                .plus(tables.cells().parts().where(entry.fact()))
+                .plus(
+                        entry.fact() instanceof Planting.TraysSown trays
+                                ? asked.links().place(trays.batch())
+                                : tables.cells().parts().where(entry.fact()))
                 .plus(" ")
                 .plus(asked.links().entry(entry.number()));
     }

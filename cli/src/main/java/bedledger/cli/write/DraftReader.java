@@ -8,6 +8,7 @@ import bedledger.language.Ask;
 import bedledger.language.BadValue;
 import bedledger.language.BedId;
 import bedledger.language.BookKeeping;
+import bedledger.language.Condition;
 import bedledger.language.CropName;
 import bedledger.language.DocumentId;
 import bedledger.language.Fact;
@@ -22,9 +23,11 @@ import bedledger.language.MaterialName;
 import bedledger.language.PersonId;
 import bedledger.language.PileId;
 import bedledger.language.Problem;
+import bedledger.language.SampleId;
 import bedledger.language.SeedLotId;
 import bedledger.language.Stock;
 import bedledger.language.Temperature;
+import bedledger.language.TrayId;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,6 +38,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +50,8 @@ public final class DraftReader {
     private final DayWords days;
     /** Hotter than any compost pile gets (judgement): a Fahrenheit figure without its unit. */
     private static final double HOTTEST_CELSIUS = 85;
+
+    private static final Pattern DUE = Pattern.compile("(\\S+) by ([^:]+):(.+)", Pattern.DOTALL);
 
     private final PersonId writer;
     private final String temperatureUnit;
@@ -120,7 +127,8 @@ public final class DraftReader {
     }
 
     private static List<String> words(Ask ask, List<String> given) {
-        String apart = ask.type() == String.class ? "[,;]" : "[,;\\s]+";
+        boolean wordy = ask.type() == Condition.class || ask.type() == MaterialName.class;
+        String apart = wordy ? ";" : ask.type() == String.class ? "[,;]" : "[,;\\s]+";
         return given.stream()
                 .flatMap(text -> Arrays.stream(text.split(apart)))
                 .map(String::strip)
@@ -135,13 +143,11 @@ public final class DraftReader {
             return places.beds(word, newOnes);
         }
         if (type == LotId.class) {
-            boolean newOne = kind.type() == Harvesting.Harvested.class || kind.type() == Harvesting.LotFound.class;
-            return List.of(
-                    newOne && !word.contains("/") ? day.getYear() + "/" + word : places.lot(word, day.getYear()));
+            return List.of(lot(kind, ask, word, day));
         }
         if (type == LotAmount.class && word.contains("=")) {
             int equals = word.indexOf('=');
-            return List.of(places.lot(word.substring(0, equals), day.getYear()) + word.substring(equals));
+            return List.of(lot(kind, ask, word.substring(0, equals), day) + word.substring(equals));
         }
         if (type == MaterialName.class) {
             return List.of(
@@ -161,10 +167,33 @@ public final class DraftReader {
         if (type == SeedLotId.class) {
             return List.of(places.place("seedLot", word));
         }
+        if (type == TrayId.class) {
+            return List.of(places.place("tray", word));
+        }
+        if (type == SampleId.class) {
+            return List.of(places.place("sample", word));
+        }
+        if (type == Condition.class) {
+            return List.of(condition(word));
+        }
         if (type == LocalDate.class) {
             return List.of(days.day(word).toString());
         }
         return List.of(type == Temperature.class ? reading(word) : word);
+    }
+
+    /** A lot that the act makes is of the year of the act; any other is looked up. */
+    private String lot(ActKind kind, Ask ask, String word, LocalDate day) {
+        boolean newOne = kind.type() == Harvesting.Harvested.class
+                || kind.type() == Harvesting.LotFound.class
+                || ask.name().equals("into");
+        return newOne && !word.contains("/") ? day.getYear() + "/" + word : places.lot(word, day.getYear());
+    }
+
+    /** "C1 by 1 mar: …" with the day written out; what is no condition passes as typed, for its own reading says what is wrong. */
+    private String condition(String word) {
+        Matcher shape = DUE.matcher(word);
+        return shape.matches() ? shape.group(1) + " by " + days.day(shape.group(2)) + ":" + shape.group(3) : word;
     }
 
     private String reading(String word) {

@@ -45,7 +45,7 @@ public final class Known {
         return tables;
     }
 
-    /** The names of one kind of place: {@code bed}, {@code field}, {@code pile}, {@code lot}, {@code seedLot}, {@code material}. */
+    /** The names of one kind of place: {@code bed}, {@code field}, {@code pile}, {@code lot}, {@code seedLot}, {@code tray}, {@code material}, {@code sample}. */
     Set<String> names(String kind) {
         return names.computeIfAbsent(kind, k -> {
             Set<String> found = new LinkedHashSet<>();

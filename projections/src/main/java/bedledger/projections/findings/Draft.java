@@ -71,7 +71,10 @@ final class Draft {
     }
 
     Finding says(Outcome outcome, String sentence) {
-        List<LotId> concerned = Wording.sorted(lots);
+        // What is said of a lot is true of every lot that has some of it.
+        List<LotId> concerned = Wording.sorted(lots.stream()
+                .flatMap(lot -> inquiry.lineage().madeOf(lot).stream())
+                .toList());
         List<Sale> sales =
                 concerned.stream().flatMap(lot -> inquiry.sales(lot).stream()).toList();
         String sold = outcome == Outcome.MET

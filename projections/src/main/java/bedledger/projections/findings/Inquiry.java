@@ -6,6 +6,7 @@ import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
+import bedledger.language.Lineage;
 import bedledger.language.LotId;
 import bedledger.language.Place;
 import bedledger.language.Selling;
@@ -26,6 +27,7 @@ public final class Inquiry {
     private final Map<BedId, List<BedStep>> steps = new HashMap<>();
     private @Nullable Map<CropName, BookKeeping.CropAdded> added;
     private @Nullable Growing growing;
+    private @Nullable Lineage lineage;
 
     public Inquiry(Farm farm, Settings settings, CropFacts crops, LocalDate asOf) {
         this.farm = farm;
@@ -123,6 +125,16 @@ public final class Inquiry {
         if (known == null) {
             known = Growing.of(this);
             growing = known;
+        }
+        return known;
+    }
+
+    /** Which lots were made of which. */
+    Lineage lineage() {
+        Lineage known = lineage;
+        if (known == null) {
+            known = Lineage.of(farm, asOf);
+            lineage = known;
         }
         return known;
     }

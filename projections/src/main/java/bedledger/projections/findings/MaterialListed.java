@@ -7,6 +7,7 @@ import bedledger.language.Fertility;
 import bedledger.language.Harvesting;
 import bedledger.language.LotId;
 import bedledger.language.MaterialName;
+import bedledger.language.Planting;
 import bedledger.language.Stock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -40,6 +41,7 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
                 .forEach(use -> uses.computeIfAbsent(use.material(), m -> new ArrayList<>())
                         .add(use));
         Map<Long, Set<LotId>> lots = pickedAfter(inquiry);
+        touchedIndoors(inquiry, lots);
         return uses.entrySet().stream()
                 .flatMap(material -> findings(inquiry, material.getKey(), material.getValue(), lots))
                 .toList();
@@ -51,7 +53,20 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
                         .map(material -> new Use(done, material, done.fact().beds())));
         Stream<Use> sprayed = inquiry.done(Care.Sprayed.class).stream()
                 .map(done -> new Use(done, done.fact().product(), done.fact().beds()));
-        return Stream.concat(spread, sprayed);
+        return Stream.of(spread, sprayed, indoors(inquiry)).flatMap(uses -> uses);
+    }
+
+    /** Potting mixes, what they are made of, and sanitizers. */
+    private static Stream<Use> indoors(Inquiry inquiry) {
+        Stream<Use> sown = inquiry.done(Planting.TraysSown.class).stream()
+                .flatMap(done -> Optional.ofNullable(done.fact().pottingMix()).stream()
+                        .map(mix -> new Use(done, mix, List.of())));
+        Stream<Use> mixed = inquiry.done(Stock.MixMade.class).stream()
+                .flatMap(done -> done.fact().materials().stream().map(part -> new Use(done, part, List.of())));
+        Stream<Use> washed = inquiry.done(Harvesting.LotsWashed.class).stream()
+                .flatMap(done -> Optional.ofNullable(done.fact().sanitizer()).stream()
+                        .map(sanitizer -> new Use(done, sanitizer, List.of())));
+        return Stream.of(sown, mixed, washed).flatMap(uses -> uses);
     }
 
     /** By the use's entry, the lots picked from those beds afterwards, for as long as a prohibited substance would bar the land. */
@@ -71,6 +86,17 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
             }
         }
         return lots;
+    }
+
+    /** The same for what was washed, and for what grew from trays with that mix. */
+    private static void touchedIndoors(Inquiry inquiry, Map<Long, Set<LotId>> lots) {
+        inquiry.done(Harvesting.LotsWashed.class)
+                .forEach(done -> lots.computeIfAbsent(done.number(), number -> new LinkedHashSet<>())
+                        .addAll(done.fact().lots()));
+        inquiry.done(Planting.TraysSown.class)
+                .forEach(done -> inquiry.done(done.fact().batch(), Planting.Transplanted.class)
+                        .forEach(set -> lots.computeIfAbsent(done.number(), number -> new LinkedHashSet<>())
+                                .addAll(inquiry.growing().lotsFrom(set.number()))));
     }
 
     private static boolean isUse(Fact fact) {
@@ -112,7 +138,7 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
                 Wording.sorted(uses.stream().flatMap(use -> use.beds().stream()).toList());
         Function<Use, Stream<LotId>> picked =
                 use -> lots.getOrDefault(use.done().number(), Set.of()).stream();
-        String used = material + ", used on " + Wording.list(beds) + " from "
+        String used = material + ", used" + (beds.isEmpty() ? "" : " on " + Wording.list(beds)) + " from "
                 + first.done().day() + ": ";
         Draft draft = new Draft(sheet, inquiry, material.name(), first.done().day())
                 .at(material)

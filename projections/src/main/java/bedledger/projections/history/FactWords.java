@@ -3,7 +3,9 @@ package bedledger.projections.history;
 import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Ask;
+import bedledger.language.Condition;
 import bedledger.language.Fact;
+import bedledger.language.MaterialName;
 import bedledger.language.Words;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -40,8 +42,9 @@ public final class FactWords {
         if (value == null) {
             return "";
         }
+        boolean wordy = ask.type() == Condition.class || ask.type() == MaterialName.class;
         return value instanceof List<?> several
-                ? several.stream().map(FactWords::one).collect(Collectors.joining(" "))
+                ? several.stream().map(FactWords::one).collect(Collectors.joining(wordy ? "; " : " "))
                 : one(value);
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedledger.language.Entry;
 import bedledger.language.Farm;
+import bedledger.language.Lineage;
 import bedledger.language.LotId;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -231,12 +232,15 @@ class InventedSeasonTest {
     @Test
     void aLotIsAsGoodAsTheWorstThatConcernsIt() {
         Findings findings = season.findings("2026-12-31");
+        Lineage lineage = Lineage.of(season.farm(), LocalDate.parse("2026-12-31"));
 
-        assertThat(Eligibility.of(LotId.parse("2026/LET-0821"), findings).worst())
+        assertThat(Eligibility.of(LotId.parse("2026/LET-0821"), lineage, findings)
+                        .worst())
                 .isEqualTo(Outcome.MET);
-        assertThat(Eligibility.of(LotId.parse("2026/TOM-0731"), findings).worst())
+        assertThat(Eligibility.of(LotId.parse("2026/TOM-0731"), lineage, findings)
+                        .worst())
                 .isEqualTo(Outcome.INCOMPLETE);
-        Eligibility carrots = Eligibility.of(LotId.parse("2026/CAR-0803"), findings);
+        Eligibility carrots = Eligibility.of(LotId.parse("2026/CAR-0803"), lineage, findings);
         assertThat(carrots.worst()).isEqualTo(Outcome.NOT_MET);
         assertThat(carrots.reasons().stream().map(Finding::rule))
                 .containsExactly(

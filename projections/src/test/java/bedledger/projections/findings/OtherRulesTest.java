@@ -2,6 +2,7 @@ package bedledger.projections.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bedledger.language.Lineage;
 import bedledger.language.LotId;
 import java.time.LocalDate;
 import java.util.List;
@@ -252,7 +253,8 @@ class OtherRulesTest {
     void nothingIsKnownOfALotFoundInStore() {
         PaperRecord record = PaperRecord.of("2026-02-01 found-lot 2025/ON-1 --crop onion --quantity 85kg");
 
-        assertThat(Eligibility.of(LotId.parse("2025/ON-1"), record.findings("2026-12-31"))
+        Lineage lineage = Lineage.of(record.farm(), LocalDate.parse("2026-12-31"));
+        assertThat(Eligibility.of(LotId.parse("2025/ON-1"), lineage, record.findings("2026-12-31"))
                         .worst())
                 .isEqualTo(Outcome.INCOMPLETE);
     }

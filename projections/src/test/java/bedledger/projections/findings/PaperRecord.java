@@ -4,10 +4,12 @@ import bedledger.language.ActKind;
 import bedledger.language.Acts;
 import bedledger.language.Ask;
 import bedledger.language.BedId;
+import bedledger.language.Condition;
 import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
 import bedledger.language.LotId;
+import bedledger.language.MaterialName;
 import bedledger.language.SeasonBook;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -16,6 +18,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -87,7 +90,8 @@ public final class PaperRecord {
     }
 
     private static String apart(ActKind kind, String option) {
-        return kind.asks().stream().anyMatch(ask -> ask.option().equals(option) && ask.type() == String.class)
+        Set<Class<?>> wordy = Set.of(String.class, Condition.class, MaterialName.class);
+        return kind.asks().stream().anyMatch(ask -> ask.option().equals(option) && wordy.contains(ask.type()))
                 ? ";"
                 : " ";
     }

@@ -29,6 +29,9 @@ public enum Caution {
                     + " for it."),
     FLAME(
             "Dry residue, tarps and mulch catch fire: water at hand, no wind, nobody alone. Local fire rules come first."),
+    SANITIZER(
+            "Follow the label: never mix sanitizers, never chlorine with acid. Gloves, eye protection and fresh air; read the"
+                    + " strength before the produce goes in. Ask your certifier which product and strength."),
     DRYING(
             "Do not leave an oven or microwave with a sample unattended: dry leaves catch fire. Use dishes that never go back to"
                     + " the kitchen.");

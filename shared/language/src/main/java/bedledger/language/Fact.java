@@ -4,7 +4,17 @@ import java.util.List;
 
 /** What was seen or done: a fact in the past tense, never changed once written. */
 public sealed interface Fact
-        permits BookKeeping, Land, Stock, BedWork, Planting, Fertility, Care, Observation, Harvesting, Selling {
+        permits BookKeeping,
+                Land,
+                Stock,
+                BedWork,
+                Planting,
+                Fertility,
+                Care,
+                Observation,
+                Harvesting,
+                Selling,
+                Oversight {
 
     /** What is wrong with the fact taken alone, however the book stands; empty if nothing is. */
     default List<Problem> faults() {

@@ -125,6 +125,14 @@ public final class Farm {
         return opened(lot, OpenedFold.lot(lot));
     }
 
+    public Timeline<Opened> trays(TrayId trays) {
+        return opened(trays, OpenedFold.trays(trays));
+    }
+
+    public Timeline<Opened> sample(SampleId sample) {
+        return opened(sample, OpenedFold.sample(sample));
+    }
+
     @SuppressWarnings("unchecked")
     private Timeline<Opened> opened(Place place, OpenedFold fold) {
         return (Timeline<Opened>) timelines.computeIfAbsent(place, p -> fold.over(p, entries(p)));
@@ -174,6 +182,12 @@ public final class Farm {
         }
         if (place instanceof PileId pile) {
             return pile(pile);
+        }
+        if (place instanceof TrayId trays) {
+            return trays(trays);
+        }
+        if (place instanceof SampleId sample) {
+            return sample(sample);
         }
         return place instanceof LotId lot ? lot(lot) : new Timeline<>(place, Opened.NOT_YET, List.of());
     }

@@ -42,11 +42,30 @@ final class OpenedFold implements PlaceFold<Opened> {
     static OpenedFold lot(LotId lot) {
         return new OpenedFold(
                 lot,
-                fact -> fact instanceof Harvesting.Harvested || fact instanceof Harvesting.LotFound,
+                fact -> LotAccount.opens(lot, fact),
                 "no such lot was harvested by that day",
-                "a lot of that name was harvested already in " + lot.year(),
+                "a lot of that name is there already, of " + lot.year(),
                 "check the lot and the day; what lay in store before is entered with: did found-lot " + lot
                         + " --crop CROP --quantity 10kg");
+    }
+
+    static OpenedFold trays(TrayId trays) {
+        return new OpenedFold(
+                trays,
+                Planting.TraysSown.class::isInstance,
+                "no such trays were sown by that day",
+                "trays of that name are there already",
+                "check their name and the day; trays are entered with: did sow-trays " + trays
+                        + " --crop CROP --seed-lot LOT --on DATE");
+    }
+
+    static OpenedFold sample(SampleId sample) {
+        return new OpenedFold(
+                sample,
+                Oversight.SampleTaken.class::isInstance,
+                "no such sample was taken by that day",
+                "a sample of that name is there already",
+                "check its name and the day; a sample is entered with: did take-sample " + sample + " --on DATE");
     }
 
     @Override

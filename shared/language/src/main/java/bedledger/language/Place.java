@@ -1,7 +1,8 @@
 package bedledger.language;
 
 /** Something that has a timeline of its own. */
-public sealed interface Place extends Value permits BedId, FieldId, PileId, SeedLotId, MaterialName, LotId {
+public sealed interface Place extends Value
+        permits BedId, FieldId, PileId, SeedLotId, TrayId, MaterialName, LotId, SampleId {
     String name();
 
     /** Tells places of different kinds with the same name apart, as in {@code bed:R1}; used as an index key. */

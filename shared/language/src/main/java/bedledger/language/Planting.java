@@ -29,10 +29,38 @@ public sealed interface Planting extends Fact {
     }
 
     @Act(
+            word = "sow-trays",
+            name = "trays.sown",
+            help = "Sow trays, flats or soil blocks, to be planted out later.",
+            example =
+                    "did sow-trays LE-0301 --crop leek --seed-lot PO-3 --trays 4 --cells 128 --potting-mix \"Own potting mix\"")
+    record TraysSown(
+            @Asks(value = "the farm's name for these trays", bare = true)
+            TrayId batch,
+
+            @Asks("the crop") CropName crop,
+            @Asks("the seed lot") @Nullable SeedLotId seedLot,
+
+            @Asks(value = "how many trays", least = 1) @Nullable
+            Integer trays,
+
+            @Asks(value = "cells or blocks in each", least = 1) @Nullable
+            Integer cells,
+
+            @Asks("seed used over all of them") @Nullable Amount quantity,
+
+            @Asks("the potting mix, as listed") @Nullable MaterialName pottingMix,
+
+            @Asks("the variety") @Nullable String variety,
+            @Asks("where they stand") @Nullable String where)
+            implements Planting {}
+
+    @Act(
             word = "transplant",
             name = "crop.transplanted",
+            revision = 2,
             help = "Set out plants, your own or bought.",
-            example = "did transplant N1,N2 --crop broccoli --origin own --seed-lot KO-21 --plants 160")
+            example = "did transplant N1,N2 --crop broccoli --origin own --trays BR-0310 --plants 160")
     record Transplanted(
             @Asks(value = "the beds", bare = true) List<BedId> beds,
             @Asks("the crop") CropName crop,
@@ -40,6 +68,9 @@ public sealed interface Planting extends Fact {
 
             @Asks("the seed lot they were raised from") @Nullable
             SeedLotId seedLot,
+
+            @Asks(value = "own plants: the trays they come from", optional = true)
+            List<TrayId> trays,
 
             @Asks("bought plants: yes if certified organic, no if not") @Nullable
             Boolean organic,

@@ -1,5 +1,6 @@
 package bedledger.language;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Seed and stock, and the inputs that come onto the farm. */
@@ -86,5 +87,52 @@ public sealed interface Stock extends Fact {
             @Asks("who sold it") @Nullable String supplier,
             @Asks("batch or lot number") @Nullable String batch,
             @Asks("receipt or invoice") @Nullable String receipt)
+            implements Stock {}
+
+    @Act(
+            word = "test-seed",
+            name = "seed.germination-tested",
+            help = "Enter how much of a seed lot came up in a test.",
+            example = "did test-seed PA-4 --seeds 100 --came-up 86% --days 10")
+    record GerminationTested(
+            @Asks(value = "the seed lot", bare = true) SeedLotId seedLot,
+
+            @Asks(value = "how many seeds were laid out", least = 1) @Nullable
+            Integer seeds,
+
+            @Asks("the share that came up") Share cameUp,
+
+            @Asks(value = "after how many days", most = 365) @Nullable
+            Integer days)
+            implements Stock {}
+
+    @Act(
+            word = "make-mix",
+            name = "material.mixed",
+            help = "Make a potting mix, or another mix that is listed, out of listed materials and compost.",
+            example = "did make-mix \"Own potting mix\" --materials \"Peat moss; Feather meal 13-0-0\" --made 200L")
+    record MixMade(
+            @Asks(value = "the mix, as listed", bare = true) MaterialName mix,
+
+            @Asks(value = "the listed materials in it, apart by semicolons", optional = true)
+            List<MaterialName> materials,
+
+            @Asks("compost in it from this pile") @Nullable PileId pile,
+            @Asks("how much was made") @Nullable Amount made,
+
+            @Asks("how much of each went in") @Nullable String recipe)
+            implements Stock {}
+
+    @Act(
+            word = "count-material",
+            name = "material.counted",
+            help = "Count, or weigh, all there is left of a listed material.",
+            example = "did count-material \"Feather meal 13-0-0\" --quantity 12kg")
+    record MaterialCounted(
+            @Asks(value = "the material, as listed", bare = true)
+            MaterialName material,
+
+            @Asks("how much there is; 0kg if none") Amount quantity,
+            @Asks("where") @Nullable String where)
             implements Stock {}
 }

@@ -74,7 +74,9 @@ public final class SeasonBook {
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException(word + " does not ask for " + name));
             String value = option.substring(option.indexOf('=') + 1);
-            String apart = ask.type() == String.class ? "\\s*;\\s*" : "\\s+";
+            boolean wordy = java.util.Set.<Class<?>>of(String.class, Condition.class, MaterialName.class)
+                    .contains(ask.type());
+            String apart = wordy ? "\\s*;\\s*" : "\\s+";
             texts.put(name, ask.list() ? Arrays.asList(value.split(apart)) : List.of(value));
         }
         FactReader reader = new FactReader(kind);

@@ -15,7 +15,9 @@ final class Upcasters {
     /** One step: reads revision {@code from} of the kind so named, gives the next revision. */
     record Step(String name, int from) {}
 
-    private static final Map<Step, UnaryOperator<JsonNode>> STEPS = Map.of();
+    private static final Map<Step, UnaryOperator<JsonNode>> STEPS = Map.of(
+            // Revision 2 may name the trays; revision 1 did not ask for them.
+            new Step("crop.transplanted", 1), UnaryOperator.identity());
 
     static JsonNode upToDate(ActKind kind, int revision, JsonNode stored) {
         if (revision < 1 || revision > kind.revision()) {

@@ -26,6 +26,7 @@ final class Filled {
             Map.entry("BedId", List.of("N1", "N2")),
             Map.entry("Boolean", List.of("yes", "no")),
             Map.entry("boolean", List.of("yes", "no")),
+            Map.entry("Condition", List.of("C1 by 2026-03-01: file the searches", "C2 by 2026-04-01: label the bins")),
             Map.entry("CropName", List.of("leek", "sweet corn")),
             Map.entry("Density", List.of("1.30g/cm3", "1.4g/cm3")),
             Map.entry("DocumentId", List.of("0f".repeat(32), "1e".repeat(32))),
@@ -39,13 +40,16 @@ final class Filled {
             Map.entry("LotId", List.of("2025/LE-0901", "2025/LE-0902")),
             Map.entry("Mass", List.of("1.20kg", "3lb")),
             Map.entry("MaterialName", List.of("poultry pellets", "horse manure")),
+            Map.entry("PersonId", List.of("kim", "crew-1")),
             Map.entry("PileId", List.of("P1", "P2")),
             Map.entry("Ratio", List.of("6.70", "12")),
+            Map.entry("SampleId", List.of("S-01", "S-02")),
             Map.entry("SeedLotId", List.of("S-1", "S-2")),
             Map.entry("Share", List.of("14.50%", "3%")),
             Map.entry("Span", List.of("4h", "12h")),
             Map.entry("String", List.of("nass, „wet“ 湿 — 3 ½", "second\nline")),
             Map.entry("Temperature", List.of("58.0C", "61C")),
+            Map.entry("TrayId", List.of("LE-0301", "LE-0302")),
             Map.entry("Volume", List.of("20.0l", "3gal")));
 
     /** A fact of this kind with every field it has. */

@@ -1,0 +1,7 @@
+package bedledger.language;
+
+/** Whether produce was packed into new containers or into used ones. */
+public enum Containers {
+    NEW,
+    USED
+}

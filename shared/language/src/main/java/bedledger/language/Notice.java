@@ -1,0 +1,7 @@
+package bedledger.language;
+
+/** Whether an inspection was announced. */
+public enum Notice {
+    ANNOUNCED,
+    UNANNOUNCED
+}
