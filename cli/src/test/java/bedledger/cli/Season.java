@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
-/** The invented season of Hollow Lane Farm that the program carries for its demo, with a note of two lines added. */
+/** The invented season of Hollow Lane Farm that the program carries for its demo, with a note of two lines and what follows the harvest added. */
 final class Season {
     static final String END = "2025-12-31";
     private static final String NEW = "new farm --farm \"Hollow Lane Farm\" --practice --units us"
@@ -31,6 +31,9 @@ final class Season {
         for (String line : resource("/bedledger/cli/start/season.txt")) {
             if (line.startsWith("did harvest K5 --crop lettuce")) {
                 lines.add(TWO_LINES);
+            }
+            if (line.startsWith("did sign-off")) {
+                lines.addAll(resource("/bedledger/cli/after-harvest.txt"));
             }
             // Entry 59 of the demo: here one act more comes before it.
             lines.add(line.replace("correct 59 ", "correct 60 "));
