@@ -31,6 +31,7 @@ record UnknownCrop(String name) {
                     crop,
                     set.origin(),
                     set.seedLot(),
+                    set.trays(),
                     set.organic(),
                     set.variance(),
                     set.supplier(),
