@@ -10,12 +10,13 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** One CSV resource of this package at one edition, read row by row; a row that cannot be is named by file and line. */
-record TableFile(String table, String edition) {
+public record TableFile(String table, String edition) {
     String fileName() {
         return table + "-" + edition + ".csv";
     }
 
-    <T> List<T> rows(Function<Row, T> reading) {
+    /** Every row, in the order of the file. */
+    public <T> List<T> rows(Function<Row, T> reading) {
         try (InputStream in = TableFile.class.getResourceAsStream(fileName())) {
             if (in == null) {
                 throw new IllegalStateException("The table " + fileName() + " is not in this program.");
@@ -38,29 +39,30 @@ record TableFile(String table, String edition) {
     }
 
     /** One row; columns by name. */
-    record Row(TableFile file, NamedCsvRecord csv) {
-        String text(String column) {
+    public record Row(TableFile file, NamedCsvRecord csv) {
+        /** Without the blanks around it. */
+        public String text(String column) {
             return csv.getField(column).strip();
         }
 
-        double number(String column) {
+        public double number(String column) {
             return Double.parseDouble(text(column));
         }
 
-        List<String> list(String column) {
+        public List<String> list(String column) {
             String text = text(column);
             return text.isEmpty() ? List.of() : List.of(text.split(";", -1));
         }
 
-        @Nullable
-        Range range() {
+        /** Null where both ends are empty. */
+        public @Nullable Range range() {
             if (text("low").isEmpty() != text("high").isEmpty()) {
                 throw new IllegalArgumentException("a range has both ends or none");
             }
             return text("low").isEmpty() ? null : new Range(number("low"), number("high"));
         }
 
-        Citation citation() {
+        public Citation citation() {
             return new Citation(file.table(), file.edition(), text("source"), Status.parse(text("status")));
         }
     }
