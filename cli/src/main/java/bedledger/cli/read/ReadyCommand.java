@@ -116,7 +116,7 @@ public final class ReadyCommand implements Callable<Integer> {
                     + waiting.get(0).bed());
             return;
         }
-        waiting.forEach(bed -> detail(bed, pounds, book.today()));
+        waiting.forEach(bed -> detail(bed, asked, pounds));
         grounds(breakdown);
     }
 
@@ -156,7 +156,7 @@ public final class ReadyCommand implements Callable<Integer> {
                         paragraph(bed.bed() + " incomplete: " + bed.missing().get(0)));
     }
 
-    private void detail(BedBreakdown bed, boolean pounds, LocalDate today) {
+    private void detail(BedBreakdown bed, Use asked, boolean pounds) {
         around.out().println();
         paragraph(bed.bed() + ": after "
                 + (bed.after().isEmpty() ? "nothing on record" : String.join(", ", bed.after()))
@@ -180,20 +180,23 @@ public final class ReadyCommand implements Callable<Integer> {
         bed.ready()
                 .forEach(date -> item("ready for " + date.use().words() + " (at most "
                         + percent(date.cover()) + " covered): likely " + likely(date) + ", earliest " + date.earliest()
-                        + ", latest " + latest(date) + past(date, today)
+                        + ", latest " + latest(date) + past(date, bed.on())
                         + (date.held() ? "; it is the wait after green matter was worked in that decides" : "")));
         bed.practice().ifPresent(practice -> item("beside it, not used for the date: " + practice.words()));
         bed.missing().forEach(gap -> item("incomplete: " + gap));
         bed.remarks().forEach(this::item);
         weather(bed);
+        bed.ready().stream()
+                .filter(date -> date.use() == asked && !date.doubts().isEmpty())
+                .forEach(date -> item("what moves the date most: " + String.join(", ", date.doubts())));
         bed.left().ifPresent(left -> left.remarks().forEach(this::item));
         if (!bed.entries().isEmpty()) {
             item("entries: " + bed.entries().stream().map(n -> "#" + n).collect(Collectors.joining(" ")));
         }
     }
 
-    private static String past(ReadyDate date, LocalDate today) {
-        return date.likely().filter(day -> !day.isAfter(today)).isPresent() ? " (that is past: look)" : "";
+    private static String past(ReadyDate date, LocalDate on) {
+        return date.likely().filter(day -> !day.isAfter(on)).isPresent() ? ": now, by the model" : "";
     }
 
     private void weather(BedBreakdown bed) {
@@ -218,6 +221,7 @@ public final class ReadyCommand implements Callable<Integer> {
         if (!breakdown.rates().isEmpty()) {
             paragraph(FarmRate.METHOD + ".");
         }
+        paragraph(ReadyDate.METHOD);
         paragraph("Every figure it rests on, with its source: bedledger ready BED --json, under parameters.");
     }
 

@@ -31,6 +31,7 @@ record ReadyView(
         String decides,
         String trial,
         String rule,
+        String dateRule,
         String method,
         List<RateView> rates,
         List<BedView> beds) {
@@ -63,6 +64,7 @@ record ReadyView(
             @Nullable String likely,
             @Nullable String latest,
             boolean heldByWait,
+            List<String> doubts,
             String weather) {}
 
     /** How long a tarp lies by common practice. */
@@ -81,6 +83,7 @@ record ReadyView(
                 DECIDES,
                 Practice.TRIAL,
                 Estimate.RULE,
+                ReadyDate.METHOD,
                 FarmRate.METHOD,
                 breakdown.rates().stream()
                         .map(rate -> new RateView(
@@ -117,6 +120,7 @@ record ReadyView(
                 date.likely().map(LocalDate::toString).orElse(null),
                 date.latest().map(LocalDate::toString).orElse(null),
                 date.held(),
+                date.doubts(),
                 date.coverage().words());
     }
 

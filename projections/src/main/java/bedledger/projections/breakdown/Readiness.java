@@ -8,6 +8,7 @@ import bedledger.projections.tables.Citation;
 import bedledger.projections.weather.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,13 +18,15 @@ import java.util.TreeSet;
 
 /** Works out how far the pieces on one bed cover it, and from when on little enough. */
 final class Readiness {
-    private static final double NEVER = Double.POSITIVE_INFINITY;
+    private static final int WORST = 3;
+    private static final double SMALL = 0.01;
     private final List<Going> pieces;
     private final double squareMetres;
     private final BedDays days;
     private final int start;
     private final int lastWork;
     private final int workedIn;
+    private final Map<String, Boolean> causes;
     private final Parameter wait = Constants.get("wait after green matter");
 
     /**
@@ -40,6 +43,7 @@ final class Readiness {
         this.start = start;
         this.lastWork = lastWork;
         this.workedIn = days.lastWorkedIn(start);
+        this.causes = causes();
     }
 
     /** Cover factor times mass per area on a day, under what is assumed. */
@@ -55,7 +59,7 @@ final class Readiness {
     Estimate cover(int at) {
         double best = Decomposition.cover(1, thickness(at, Assumptions.BEST));
         SortedMap<String, Deviation> moved = new TreeMap<>();
-        causes().forEach((name, known) -> moved.put(
+        causes.forEach((name, known) -> moved.put(
                 name,
                 new Deviation(
                         Decomposition.cover(1, thickness(at, new Assumptions(name, End.LOW))) - best,
@@ -88,73 +92,95 @@ final class Readiness {
         return new Grounds(new TreeSet<>(), cited, entries, new TreeSet<>());
     }
 
-    /** The first day after the last work on which the cover is little enough; never, or not a number without weather. */
-    private double crossing(double limit, Assumptions assumed) {
-        int end = days.covered.length;
-        for (int at = lastWork; at < end; at++) {
-            double thick = thickness(at, assumed);
-            if (Double.isNaN(thick)) {
-                return Double.NaN;
-            }
-            if (thick <= limit) {
-                return at;
-            }
+    /** The causes of doubt as factors on the thickness of a day: the log of the factor at each end. */
+    private record Doubt(String name, double atLow, double atHigh, boolean known) {
+        double down() {
+            return known ? Math.min(0, Math.min(atLow, atHigh)) : 0;
         }
-        return NEVER;
+
+        double up() {
+            return known ? Math.max(0, Math.max(atLow, atHigh)) : 0;
+        }
     }
 
-    private double ready(double limit, Assumptions assumed) {
-        double crossing = crossing(limit, assumed);
-        double waited = workedIn < 0 ? start : workedIn + assumed.of(wait);
-        return Math.max(crossing, waited);
+    private List<Doubt> doubts(int at) {
+        double best = Math.log(thickness(at, Assumptions.BEST));
+        List<Doubt> doubts = new ArrayList<>();
+        causes.forEach((name, known) -> doubts.add(new Doubt(
+                name,
+                Math.log(thickness(at, new Assumptions(name, End.LOW))) - best,
+                Math.log(thickness(at, new Assumptions(name, End.HIGH))) - best,
+                known)));
+        return doubts;
+    }
+
+    /** The thickness with every known doubt on one side. */
+    private double thickness(int at, End end) {
+        double best = thickness(at, Assumptions.BEST);
+        if (end == End.BEST || Double.isNaN(best) || best <= 0) {
+            return best;
+        }
+        double squares = doubts(at).stream()
+                .mapToDouble(end == End.LOW ? Doubt::down : Doubt::up)
+                .map(each -> each * each)
+                .sum();
+        return best * Math.exp(end == End.LOW ? -Math.sqrt(squares) : Math.sqrt(squares));
+    }
+
+    /** The first day from the last work on with little enough on it, by halves, for it only falls; past the last day if never. */
+    private int crossing(double limit, End end) {
+        int low = lastWork;
+        int high = days.covered.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (thickness(middle, end) > limit) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private int waited(End end) {
+        return workedIn < 0 ? start : workedIn + (int) Math.round(wait.at(end));
     }
 
     /** The date for a use; empty where the weather up to it is not known. */
     Optional<ReadyDate> date(Use use, double cover, Weather weather) {
         double limit = -Math.log1p(-cover);
-        double best = ready(limit, Assumptions.BEST);
-        if (Double.isNaN(best)) {
+        int best = crossing(limit, End.BEST);
+        int horizon = days.covered.length - 1;
+        boolean unknown = best <= horizon && Double.isNaN(thickness(best, Assumptions.BEST));
+        if (unknown) {
             return Optional.empty();
         }
-        int horizon = days.covered.length - 1;
-        double capped = Math.min(best, horizon);
-        SortedMap<String, Deviation> moved = new TreeMap<>();
-        List<Double> ends = new ArrayList<>();
-        Map<String, Boolean> causes = causes();
-        causes.put(wait.name(), true);
-        for (Map.Entry<String, Boolean> cause : causes.entrySet()) {
-            double low = ready(limit, new Assumptions(cause.getKey(), End.LOW));
-            double high = ready(limit, new Assumptions(cause.getKey(), End.HIGH));
-            if (cause.getValue()) {
-                ends.add(low);
-                ends.add(high);
-            }
-            moved.put(
-                    cause.getKey(),
-                    new Deviation(capped(low, horizon) - capped, capped(high, horizon) - capped, cause.getValue(), ""));
-        }
-        boolean open = ends.stream().anyMatch(each -> Double.isNaN(each) || each > horizon);
-        Estimate whole = new Estimate(capped - start, "days", moved, grounds(), true);
-        return Optional.of(dates(use, cover, weather, best, open, whole, limit));
-    }
-
-    private static double capped(double index, int horizon) {
-        return Double.isNaN(index) ? horizon : Math.min(index, horizon);
-    }
-
-    private ReadyDate dates(
-            Use use, double cover, Weather weather, double best, boolean open, Estimate whole, double limit) {
+        int likely = Math.max(best, waited(End.BEST));
+        int earliest = Math.max(crossing(limit, End.LOW), waited(End.LOW));
+        int slow = crossing(limit, End.HIGH);
+        boolean open = slow > horizon || Double.isNaN(thickness(slow, Assumptions.BEST));
         LocalDate first = days.climate.day(start);
-        boolean never = best > days.covered.length - 1;
-        LocalDate likely = first.plusDays(Math.round(whole.best()));
-        return new ReadyDate(
+        return Optional.of(new ReadyDate(
                 use,
                 cover,
-                first.plusDays((long) Math.floor(whole.low())),
-                never ? Optional.empty() : Optional.of(likely),
-                never || open ? Optional.empty() : Optional.of(first.plusDays((long) Math.ceil(whole.high()))),
-                workedIn >= 0 && crossing(limit, Assumptions.BEST) < workedIn + wait.value(),
-                whole,
-                weather.over(first, likely));
+                days.climate.day(Math.min(earliest, horizon)),
+                likely > horizon ? Optional.empty() : Optional.of(days.climate.day(likely)),
+                open ? Optional.empty() : Optional.of(days.climate.day(Math.max(slow, waited(End.HIGH)))),
+                best < waited(End.BEST),
+                worst(Math.min(best, horizon)),
+                weather.over(first, days.climate.day(Math.min(likely, horizon)))));
+    }
+
+    /** What moves the mass of a day most. */
+    private List<String> worst(int at) {
+        if (!(thickness(at, Assumptions.BEST) > 0)) {
+            return List.of();
+        }
+        return doubts(at).stream()
+                .filter(each -> each.known() && each.up() - each.down() > SMALL)
+                .sorted(Comparator.comparingDouble((Doubt each) -> each.down() - each.up()))
+                .limit(WORST)
+                .map(Doubt::name)
+                .toList();
     }
 }
