@@ -8,8 +8,10 @@ import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
 import bedledger.cli.read.HoursCommand;
+import bedledger.cli.read.ReadyCommand;
 import bedledger.cli.read.ReturnedCommand;
 import bedledger.cli.read.ShowEntry;
+import bedledger.cli.read.WeatherCommand;
 import bedledger.cli.report.Report;
 import bedledger.cli.sheet.Import;
 import bedledger.cli.start.Demo;
@@ -36,8 +38,10 @@ final class Commands {
             of("beds", "Look", "all beds, and what is in and on them", Beds::new),
             of("bed", "Look", "one bed: state, timeline, corrections, flips", Bed::new),
             of("entry", "Look", "one entry as it stands in the log", ShowEntry::new),
+            of("ready", "Look", "which bed is ready, and when", ReadyCommand::new),
             of("returned", "Look", "organic matter that went back to the soil", ReturnedCommand::new),
             of("hours", "Look", "work as far as it was recorded, and where it was not", HoursCommand::new),
+            of("weather", "Look", "what weather the book has; put a file of it in", WeatherCommand::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("report", "Prove", "the audit report, one HTML file", Report::new),

@@ -38,6 +38,8 @@ class SchemaTest {
         desk.run("new empty --farm \"Ash Corner\"").done();
         desk.copy("farm", "changed");
         desk.mend("changed/journal.jsonl", "310 lb", "311 lb");
+        desk.lay("normals.csv", Weathers.NORMALS);
+        desk.run("weather --add normals.csv --book farm").done();
     }
 
     static Stream<Map.Entry<String, String>> commands() {
@@ -60,6 +62,12 @@ class SchemaTest {
                 Map.entry("returned", "returned --book farm --by season"),
                 Map.entry("returned", "returned --book empty"),
                 Map.entry("report", "report --book farm --on 2025-12-31"),
+                Map.entry("ready", "ready --book farm --on 2025-08-10"),
+                Map.entry("ready", "ready K1 --book farm --on 2025-07-20 --for transplants --as-known-on 2025-08-20"),
+                Map.entry("ready", "ready --book empty"),
+                Map.entry("weather", "weather --book farm --from 2025-01-01 --to 2025-12-31"),
+                Map.entry("weather", "weather --book empty"),
+                Map.entry("bed", "bed K1 --book farm --on 2025-07-20"),
                 Map.entry("rules", "rules"),
                 Map.entry("rules-tables", "rules --tables"),
                 Map.entry("verify", "verify --book farm"),

@@ -49,6 +49,7 @@ public final class Bed implements Callable<Integer> {
             String on,
             @Nullable String asKnownOn,
             List<String> state,
+            List<String> ready,
             List<Line> timeline,
             List<FlipView> flips) {}
 
@@ -88,6 +89,7 @@ public final class Bed implements Callable<Integer> {
                 history.day().toString(),
                 Beds.text(book.asKnownOn()),
                 history.sentences(),
+                BedReady.words(book, id, history.day()),
                 history.lines().stream().map(Bed::line).toList(),
                 Flips.of(book.farm(), id).stream()
                         .filter(flip -> !flip.from().isAfter(history.day()))
@@ -178,6 +180,9 @@ public final class Bed implements Callable<Integer> {
         book.banner().forEach(around.out()::println);
         around.out().println("Bed " + view.bed() + " on " + view.on());
         view.state().forEach(sentence -> around.out().println("  " + sentence));
+        view.ready()
+                .forEach(sentence -> TextTable.wrapped(sentence, 78)
+                        .forEach(line -> around.out().println("  " + line)));
         around.out().println();
         TextTable table = new TextTable("#", "done on", "lag", "what");
         view.timeline()

@@ -19,6 +19,24 @@ public final class SoilWarmth {
         this.weather = weather;
     }
 
+    /** The same for a row of days at once: daily means of the air in, soil out; not a number where the day is missing. */
+    public static double[] runningMean(double[] air) {
+        int window = WeatherTable.days("running mean");
+        double[] soil = new double[air.length];
+        for (int at = 0; at < air.length; at++) {
+            double sum = 0;
+            int known = 0;
+            for (int back = Math.max(0, at - window + 1); back <= at; back++) {
+                if (!Double.isNaN(air[back])) {
+                    sum += air[back];
+                    known++;
+                }
+            }
+            soil[at] = Double.isNaN(air[at]) ? Double.NaN : sum / known;
+        }
+        return soil;
+    }
+
     /** Empty where the day itself is missing; other days missing are left out of the mean. */
     public OptionalDouble on(LocalDate day) {
         if (weather.on(day).isEmpty()) {

@@ -1,0 +1,81 @@
+package bedledger.projections.breakdown;
+
+import bedledger.language.BedId;
+import bedledger.language.BedState;
+import bedledger.language.Farm;
+import bedledger.projections.returned.Options;
+import bedledger.projections.returned.Return;
+import bedledger.projections.returned.Returned;
+import bedledger.projections.tables.Tables;
+import bedledger.projections.weather.Weather;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is left of the residue on a farm's beds on a day, and when they are ready. */
+public final class Breakdown {
+    private final Pieces pieces;
+    private final Map<String, FarmRate> rates;
+    private final Optional<Double> cover;
+
+    private Breakdown(Pieces pieces, Map<String, FarmRate> rates, Optional<Double> cover) {
+        this.pieces = pieces;
+        this.rates = rates;
+        this.cover = cover;
+    }
+
+    public static Breakdown of(Farm farm, Tables tables, Weather weather, LocalDate on) {
+        return of(farm, tables, weather, on, Optional.empty());
+    }
+
+    /**
+     * The same with the farm's own threshold.
+     *
+     * @param cover the share of a bed that may be covered when it is ready, 0 to 1; empty for the table's
+     */
+    public static Breakdown of(Farm farm, Tables tables, Weather weather, LocalDate on, Optional<Double> cover) {
+        Returned returned = Returned.of(farm, tables, on, Options.DEFAULT);
+        Pieces pieces = new Pieces(farm, tables, weather, returned);
+        for (BedId bed : farm.beds()) {
+            if (waits(farm, bed, on)) {
+                pieces.of(bed).stream().map(Return::day).forEach(pieces::reachBackTo);
+            }
+        }
+        Map<String, FarmRate> rates = new Looks(pieces, returned).rates();
+        return new Breakdown(pieces, rates, cover);
+    }
+
+    /** Whether a bed lies under a tarp, or was left empty by a crop and nothing was planted since. */
+    public static boolean waits(Farm farm, BedId bed, LocalDate on) {
+        BedState state = farm.bed(bed).on(on);
+        boolean empty = state.laidOut() != null
+                && state.retired() == null
+                && state.crops().isEmpty();
+        return empty
+                && (state.tarp() != null || BedReading.emptied(farm, bed, on).isPresent());
+    }
+
+    /** The beds that wait, in natural order. */
+    public List<BedBreakdown> waiting() {
+        return pieces.farm.beds().stream()
+                .filter(bed -> waits(pieces.farm, bed, pieces.on))
+                .map(this::read)
+                .toList();
+    }
+
+    /** One bed; empty if it does not wait. */
+    public Optional<BedBreakdown> bed(BedId bed) {
+        return waits(pieces.farm, bed, pieces.on) ? Optional.of(read(bed)) : Optional.empty();
+    }
+
+    private BedBreakdown read(BedId bed) {
+        return new BedReading(pieces, rates, bed, cover).read();
+    }
+
+    /** The rates that the farm's own looks corrected. */
+    public Collection<FarmRate> rates() {
+        return List.copyOf(rates.values());
+    }
+}
