@@ -98,6 +98,27 @@ class RandomSeasonTest {
         }
     }
 
+    /** Doubts combined are never wider than all of them at their worst at once. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void noTotalReachesBeyondItsPartsAtTheirWorst(long seed) {
+        Returned returned = returned(RandomSeason.metric(seed));
+        for (Measure measure : Measure.values()) {
+            List<Estimate> parts = returned.pieces().stream()
+                    .flatMap(piece -> piece.matter().get(measure).stream())
+                    .toList();
+            Optional<Estimate> known = returned.totals().all().get(measure).known();
+            if (known.isPresent()) {
+                assertThat(known.get().low())
+                        .isGreaterThanOrEqualTo(
+                                parts.stream().mapToDouble(Estimate::low).sum() - 1e-6);
+                assertThat(known.get().high())
+                        .isLessThanOrEqualTo(
+                                parts.stream().mapToDouble(Estimate::high).sum() + 1e-6);
+            }
+        }
+    }
+
     private static double best(Total total, Measure measure) {
         return total.get(measure).known().map(Estimate::best).orElse(0.0);
     }
