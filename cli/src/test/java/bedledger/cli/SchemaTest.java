@@ -34,9 +34,14 @@ class SchemaTest {
     }
 
     @BeforeAll
-    void twoMoreBooks() {
+    void threeMoreBooks() {
         desk.run("new empty --farm \"Ash Corner\"").done();
         desk.copy("farm", "changed");
+        desk.copy("farm", "timed");
+        desk.run("did haul K3 --weight 20lb --roots cut --people 2 --minutes 20 --on 2025-12-01 --book timed")
+                .done();
+        desk.run("did flail K4 --people 1 --minutes 9 --on 2025-12-01 --book timed")
+                .done();
         desk.mend("changed/journal.jsonl", "310 lb", "311 lb");
         desk.lay("normals.csv", Weathers.NORMALS);
         desk.run("weather --add normals.csv --book farm").done();
@@ -61,6 +66,12 @@ class SchemaTest {
                 Map.entry("returned", "returned --book farm --by flip --as-known-on 2025-09-01"),
                 Map.entry("returned", "returned --book farm --by season"),
                 Map.entry("returned", "returned --book empty"),
+                Map.entry("returned", "returned K1 K5 --if-hauled-off --book farm"),
+                Map.entry("returned", "returned G2 G4 --if-hauled-off 60% --pulled --flip 2025-11-01 --book farm"),
+                Map.entry("hours", "hours --book farm"),
+                Map.entry("hours", "hours K1 K2 --by flip --as-known-on 2025-08-01 --book farm"),
+                Map.entry("hours", "hours --by crop --book timed"),
+                Map.entry("hours", "hours --by bed --book empty"),
                 Map.entry("report", "report --book farm --on 2025-12-31"),
                 Map.entry("ready", "ready --book farm --on 2025-08-10"),
                 Map.entry("ready", "ready K1 --book farm --on 2025-07-20 --for transplants --as-known-on 2025-08-20"),

@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: bedledger returned N1 N2 --by piece",
-            "Example: bedledger returned N1 N2 --if-hauled-off 80%"
+            "Example: bedledger returned N1 N2 --if-hauled-off 80%%"
         })
 public final class ReturnedCommand implements Callable<Integer> {
     private final Surroundings around;
@@ -53,7 +53,7 @@ public final class ReturnedCommand implements Callable<Integer> {
     @Nullable
     String on;
 
-    @Option(names = "--with-typical", description = "count guesses from typical yields too")
+    @Option(names = "--with-typical", description = "count guesses from typical yields and cover crops too")
     boolean typical;
 
     @Mixin
@@ -76,10 +76,19 @@ public final class ReturnedCommand implements Callable<Integer> {
         Optional<Supposed> supposed = suppose.of(book, named, day)
                 .map(each -> new Supposed(book, day, suppose.words(), each, returned, counted));
         ReturnedView view = ReturnedView.of(
-                book, day, by, returned, pieces, totals, supposed.map(Supposed::view).orElse(null));
+                book,
+                day,
+                by,
+                returned,
+                pieces,
+                totals,
+                supposed.map(Supposed::view).orElse(null));
         return new Output(around, options)
-                .print(view, view.table(), out -> supposed.ifPresentOrElse(
-                        each -> each.print(around.out()), () -> print(book, view, returned, pieces, totals)));
+                .print(
+                        view,
+                        view.table(),
+                        out -> supposed.ifPresentOrElse(
+                                each -> each.print(around.out()), () -> print(book, view, returned, pieces, totals)));
     }
 
     private boolean asked(Return piece) {
@@ -115,12 +124,14 @@ public final class ReturnedCommand implements Callable<Integer> {
     private void print(ReadBook book, ReturnedView view, Returned returned, List<Return> pieces, List<Total> totals) {
         book.banner().forEach(around.out()::println);
         around.out()
-                .println("Returned by " + view.on() + ", dry mass in " + book.massUnit().name() + ": best (low–high)");
+                .println("Returned by " + view.on() + ", dry mass in "
+                        + book.massUnit().name() + ": best (low–high)");
         TextTable table = by.equals("piece") ? pieces(pieces, book.massUnit()) : totals(totals, book.massUnit());
         table.lines().forEach(around.out()::println);
         if (table.lines().stream().anyMatch(line -> line.contains(" *"))) {
             paragraph(
-                    "* incomplete: not known for every piece; the sum is of what is known.");
+                    "* incomplete: not known for every piece, or only guessed from what is typical; the sum is of what is"
+                            + " known. With the guesses: --with-typical.");
         }
         if (table.lines().stream().anyMatch(line -> line.contains("†"))) {
             paragraph("† no range is known for some coefficient in it; the true doubt is wider than shown.");
@@ -162,7 +173,7 @@ public final class ReturnedCommand implements Callable<Integer> {
             return "not known";
         }
         String figure = Figure.band(sum.known().get(), unit.kilograms());
-        return sum.isComplete() ? figure : figure + " *";
+        return sum.isComplete() && total.typicalLeftOut() == 0 ? figure : figure + " *";
     }
 
     private static TextTable pieces(List<Return> pieces, MassUnit unit) {
@@ -173,8 +184,14 @@ public final class ReturnedCommand implements Callable<Integer> {
                         + (piece.isSharedByArea() ? " (by area)" : ""),
                 piece.what() + ", " + piece.kind().words(),
                 piece.evidence().words(),
-                piece.matter().dry().map(dry -> Figure.band(dry, unit.kilograms())).orElse("not known"),
-                piece.matter().nitrogen().map(n -> Figure.band(n, unit.kilograms())).orElse("–"),
+                piece.matter()
+                        .dry()
+                        .map(dry -> Figure.band(dry, unit.kilograms()))
+                        .orElse("not known"),
+                piece.matter()
+                        .nitrogen()
+                        .map(n -> Figure.band(n, unit.kilograms()))
+                        .orElse("–"),
                 piece.matter()
                         .carbonToNitrogen()
                         .map(ratio -> Figure.short3(ratio.best()))

@@ -86,22 +86,19 @@ final class Supposed {
         book.banner().forEach(out::println);
         paragraph(out, "If " + words + " (supposed, not written), in " + unit.name() + ": best (low–high)");
         TextTable table = new TextTable("what", "as recorded", "if hauled off", "leaves the bed");
-        leaving.forEach(each -> rows(table, each, unit));
         for (int at = 0; at < recorded.size(); at++) {
-            Total before = recorded.get(at);
-            Total after = supposed.get(at);
-            SHOWN.forEach(measure -> table.row(
-                    before.of() + ", all by " + day + ", " + measure.words(),
-                    sum(before.get(measure), unit),
-                    sum(after.get(measure), unit),
-                    ""));
+            String bed = recorded.get(at).of();
+            leaving.stream().filter(each -> each.bed().name().equals(bed)).forEach(each -> rows(table, each, unit));
+            ofTheBed(table, recorded.get(at), supposed.get(at), unit);
         }
+        together(table, unit);
         table.lines().forEach(out::println);
         notes(out, table);
         leaving.forEach(each -> each.missing()
                 .forEach(gap -> paragraph(
                         out,
-                        "Incomplete: " + each.bed() + ", " + each.crop() + ", " + each.kind().words() + ": " + gap)));
+                        "Incomplete: " + each.bed() + ", " + each.crop() + ", "
+                                + each.kind().words() + ": " + gap)));
         supposing.nothingOn().forEach(bed -> paragraph(out, "Nothing had ended on " + bed + " by then."));
         hauling(out);
         out.println();
@@ -112,26 +109,55 @@ final class Supposed {
                         + Estimate.RULE);
     }
 
-    private static void rows(TextTable table, Leaving each, MassUnit unit) {
-        String name = each.bed() + ", " + each.crop() + " to " + each.ended() + ", " + each.kind().words() + ", ";
+    /** Roots that stay are in the sums of the bed alone. */
+    private void rows(TextTable table, Leaving each, MassUnit unit) {
+        if (each.kind().isRoots() && each.leaves().dry().map(Estimate::best).orElse(1.0) == 0) {
+            return;
+        }
+        table.row(each.bed() + ", " + each.crop() + " to " + each.ended(), "", "", "");
         SHOWN.forEach(measure -> table.row(
-                name + measure.words(),
+                (each.kind().isShoots() ? "shoots, " : "roots, ") + measure.words(),
                 figure(each.recorded().get(measure), unit),
                 figure(each.supposed().get(measure), unit),
                 figure(each.leaves().get(measure), unit)));
+    }
+
+    private void ofTheBed(TextTable table, Total before, Total after, MassUnit unit) {
+        table.row(before.of() + ", all by " + day, "", "", "");
+        SHOWN.forEach(measure -> table.row(measure.words(), sum(before, measure, unit), sum(after, measure, unit), ""));
+    }
+
+    /** What leaves all the beds, each coefficient doubted once. */
+    private void together(TextTable table, MassUnit unit) {
+        if (recorded.size() < 2) {
+            return;
+        }
+        table.row("these beds together", "", "", "");
+        for (Measure measure : SHOWN) {
+            List<Optional<Estimate>> parts =
+                    leaving.stream().map(each -> each.leaves().get(measure)).toList();
+            Optional<Estimate> known = parts.stream().flatMap(Optional::stream).reduce(Estimate::plus);
+            boolean complete = parts.stream().allMatch(Optional::isPresent);
+            table.row(measure.words(), "", "", figure(known, unit) + (complete || known.isEmpty() ? "" : " *"));
+        }
     }
 
     private static String figure(Optional<Estimate> known, MassUnit unit) {
         return known.map(each -> Figure.band(each, unit.kilograms())).orElse("not known");
     }
 
-    private static String sum(Sum sum, MassUnit unit) {
-        return figure(sum.known(), unit) + (sum.isComplete() || sum.known().isEmpty() ? "" : " *");
+    private static String sum(Total total, Measure measure, MassUnit unit) {
+        Sum sum = total.get(measure);
+        boolean complete = sum.isComplete() && total.typicalLeftOut() == 0;
+        return figure(sum.known(), unit) + (complete || sum.known().isEmpty() ? "" : " *");
     }
 
     private static void notes(PrintStream out, TextTable table) {
         if (table.lines().stream().anyMatch(line -> line.contains(" *"))) {
-            paragraph(out, "* incomplete: not known for every piece; the sum is of what is known.");
+            paragraph(
+                    out,
+                    "* incomplete: not known for every piece, or only guessed from what is typical; the sum is of what is"
+                            + " known.");
         }
         if (table.lines().stream().anyMatch(line -> line.contains("†"))) {
             paragraph(out, "† no range is known for some coefficient in it; the true doubt is wider than shown.");
@@ -147,7 +173,8 @@ final class Supposed {
         paragraph(
                 out,
                 "Hours of hauling: about " + Figure.band(minutes.get(), 1) + " person-minutes for these beds, by this"
-                        + " farm's own " + inPlace.hauling().timed() + " timed of " + inPlace.hauling().acts()
+                        + " farm's own " + inPlace.hauling().timed() + " timed of "
+                        + inPlace.hauling().acts()
                         + " haul-offs" + HoursCommand.numbered(inPlace.hauling().entries()) + ", by area.");
     }
 

@@ -85,8 +85,9 @@ record ReturnedPart(Asked asked, Masses masses, ReturnedPieces pieces, Coefficie
     }
 
     private static String name(Total total) {
-        String typical =
-                total.typicalLeftOut() == 0 ? "" : "; " + total.typicalLeftOut() + " from typical yields left out";
+        String typical = total.typicalLeftOut() == 0
+                ? ""
+                : "; " + total.typicalLeftOut() + " guessed from what is typical left out";
         return total.of() + (total.sharedByArea() ? " (partly shared by area)" : "") + typical;
     }
 

@@ -83,8 +83,9 @@ final class ReturnedPieces {
 
     /** The sum of one source's pieces; guesses from a typical yield are left out, as in the totals. */
     private Optional<Row> sum(BedId bed, List<Return> pieces, String title, Predicate<SourceKind> source) {
-        List<Return> counted = pieces.stream()
-                .filter(piece -> source.test(piece.kind()))
+        List<Return> all =
+                pieces.stream().filter(piece -> source.test(piece.kind())).toList();
+        List<Return> counted = all.stream()
                 .filter(piece -> piece.evidence() != Evidence.TYPICAL)
                 .toList();
         Optional<Estimate> known = ReturnedPart.sum(counted, bed);
@@ -95,7 +96,10 @@ final class ReturnedPieces {
         List<Cell> cells = new ArrayList<>(List.of(Cell.of(title + " together").asHeader(), Cell.of("")));
         cells.addAll(masses.cells(known));
         cells.addAll(List.of(Cell.of(""), Cell.of(""), Cell.of("")));
-        cells.add(Cell.of(unknown == 0 ? "" : "incomplete: not known for " + unknown + " of " + counted.size()));
+        int guessed = all.size() - counted.size();
+        cells.add(Cell.of((unknown == 0 ? "" : "incomplete: not known for " + unknown + " of " + counted.size())
+                + (unknown == 0 || guessed == 0 ? "" : "; ")
+                + (guessed == 0 ? "" : guessed + " guessed and left out")));
         cells.add(Cell.of(asked.links()
                 .entries(counted.stream()
                         .flatMap(piece -> piece.entries().stream())

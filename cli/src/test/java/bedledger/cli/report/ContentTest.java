@@ -129,6 +129,23 @@ class ContentTest {
     }
 
     @Test
+    void aBandThatLeavesOutACoefficientWithoutARangeIsMarked() {
+        assertThat(Page.text(PAGE.rows("table-returned-bed", "K4").get(0))).contains("†");
+        assertThat(Page.text(PAGE.all("main").get(0))).contains("† marks a figure with a band that leaves out");
+    }
+
+    @Test
+    void remarksSpeakInTheUnitOfTheBook() {
+        assertThat(Page.text(PAGE.byId("pieces-K1")))
+                .contains("172 lb fresh harvested")
+                .doesNotContain(" kg");
+        assertThat(Page.text(PAGE.byId("pieces-G2")))
+                .contains("38 lb fresh = 6.84 lb")
+                .doesNotContain(" kg ");
+        assertThat(Page.text(PAGE.byId("table-left"))).contains(" lb ").doesNotContain(" kg ");
+    }
+
+    @Test
     void everyStateSentenceLeadsToAnEntry() {
         List<Element> sentences = PAGE.all("section").stream()
                 .filter(section -> Page.hasClass(section, "bed"))

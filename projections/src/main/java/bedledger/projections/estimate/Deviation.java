@@ -24,6 +24,12 @@ public record Deviation(double atLow, double atHigh, boolean rangeKnown, String 
                 (range.low() - value) * factor, (range.high() - value) * factor, true, coefficient.sideInWords());
     }
 
+    /** Its downward effects in proportion. */
+    Deviation downTimes(double factor) {
+        return new Deviation(
+                atLow < 0 ? atLow * factor : atLow, atHigh < 0 ? atHigh * factor : atHigh, rangeKnown, side);
+    }
+
     double down() {
         return rangeKnown ? Math.max(0, -Math.min(atLow, atHigh)) : 0;
     }

@@ -28,6 +28,9 @@ public record Estimate(
                     + " the true doubt is wider than shown. A mass below nothing is cut at 0 and marked. Treating the ends of"
                     + " published ranges this way is a judgement.";
 
+    static final String LOW_CLIPPED = "low end clipped at 0";
+    private static final double NOTHING = 1e-9;
+
     public Estimate {
         if (!Double.isFinite(best)) {
             throw new IllegalArgumentException("an estimate must be a number, not " + best);
@@ -137,10 +140,16 @@ public record Estimate(
         return unit;
     }
 
-    /** The same figure as a mass that cannot be below nothing; where that bites, {@link #inWords} says so. */
+    /**
+     * The same figure as a mass that cannot be below nothing; where that bites, {@link #remarks} says so.
+     *
+     * <p>A low end below nothing is drawn up to 0, every downward effect in the same proportion: so a sum with other masses does
+     * not reach below what they can be together.
+     */
     public Estimate clippedAtZero() {
         if (best >= 0) {
-            return new Estimate(best, unit, deviations, grounds, true);
+            double down = quadrature(Deviation::down);
+            return best - down >= 0 ? new Estimate(best, unit, deviations, grounds, true) : drawnUp(best / down);
         }
         SortedMap<String, Deviation> lifted = new TreeMap<>();
         deviations.forEach((cause, each) -> lifted.put(
@@ -154,9 +163,16 @@ public record Estimate(
                 0, unit, lifted, grounds.noting("best value clipped at 0: it came out below nothing"), true);
     }
 
+    private Estimate drawnUp(double factor) {
+        SortedMap<String, Deviation> drawn = new TreeMap<>();
+        deviations.forEach((cause, each) -> drawn.put(cause, each.rangeKnown() ? each.downTimes(factor) : each));
+        return new Estimate(best, unit, drawn, grounds.noting(LOW_CLIPPED), true);
+    }
+
     /** The low end: best less the root of the squared downward effects, not below 0 for a mass. */
     public double low() {
-        return neverNegative ? Math.max(0, unclippedLow()) : unclippedLow();
+        double low = unclippedLow();
+        return neverNegative && low <= NOTHING * Math.abs(best) ? 0 : low;
     }
 
     /** The high end: best plus the root of the squared upward effects. */
@@ -177,7 +193,9 @@ public record Estimate(
 
     /** Whether the low end or the best value had to be cut at 0. */
     public boolean isClipped() {
-        return (neverNegative && unclippedLow() < 0)
+        boolean lowClipped = grounds.notes().contains(LOW_CLIPPED) && low() <= NOTHING * Math.abs(best);
+        return lowClipped
+                || (neverNegative && unclippedLow() < -NOTHING * Math.abs(best))
                 || grounds.notes().stream().anyMatch(each -> each.startsWith("best value clipped"));
     }
 

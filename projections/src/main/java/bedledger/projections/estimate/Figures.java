@@ -31,12 +31,13 @@ final class Figures {
 
     static List<String> remarks(Estimate estimate) {
         List<String> sentences = new ArrayList<>(estimate.grounds().notes());
+        sentences.remove(Estimate.LOW_CLIPPED);
         if (estimate.isOneSided() && estimate.best() > 0) {
             String end = estimate.high() - estimate.best() <= 1e-9 * Math.abs(estimate.best()) ? "above" : "below";
             sentences.add("one-sided: the known ranges put nothing " + end + " the best value" + sides(estimate));
         }
         if (estimate.isClipped() && estimate.best() > 0) {
-            sentences.add("low end clipped at 0");
+            sentences.add(Estimate.LOW_CLIPPED);
         }
         if (!estimate.rangeUnknownFor().isEmpty()) {
             sentences.add("no range known for " + String.join(", ", estimate.rangeUnknownFor())

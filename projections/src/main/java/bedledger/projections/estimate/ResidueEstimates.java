@@ -48,6 +48,16 @@ public final class ResidueEstimates {
         return composed(crop, shoots, roots, missing);
     }
 
+    /** The whole crop above ground, kg dry; empty where the tables lack a coefficient. */
+    public Optional<Estimate> wholeCrop(String crop, double freshKilograms) {
+        List<String> missing = new ArrayList<>();
+        Optional<Estimate> dryShare = share(crop, Quantity.PRODUCT_DRY_SHARE, missing);
+        return both(
+                dryShare,
+                share(crop, Quantity.HARVEST_INDEX, missing),
+                (dry, hi) -> HarvestIndexForm.wholeCrop(Estimate.exact(freshKilograms, "kg"), dry, hi));
+    }
+
     /** Carbon, nitrogen and roots of shoots whose dry mass is known otherwise, such as a cover crop cut in quadrats. */
     public Residue fromShoots(String crop, Estimate shoots) {
         List<String> missing = new ArrayList<>();

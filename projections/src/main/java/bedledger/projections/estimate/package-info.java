@@ -12,7 +12,7 @@
  *   <li>Different causes are taken as independent: their effects below the best value are squared, added and rooted to give
  *       the low end, those above it likewise the high end. The two sides may differ, and one may be nothing.
  *   <li>A cause with no range known moves neither end. It is named, so that nobody takes the band for the whole doubt.
- *   <li>A mass cannot be below nothing: an end that would be is cut at 0, and says so.
+ *   <li>A mass cannot be below nothing: an end that would be is drawn up to 0, its downward effects in proportion, and says so.
  * </ul>
  *
  * <p>First-order propagation of independent errors, one cause at a time, is common practice; combining the ends of

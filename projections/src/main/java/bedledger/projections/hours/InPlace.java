@@ -80,8 +80,10 @@ public record InPlace(
         List<String> missing = new ArrayList<>();
         for (OwnRate rate : List.of(hauling, flailing)) {
             if (rate.timed() == 0) {
-                missing.add("how long this farm takes to " + rate.operation() + ": of " + rate.acts()
-                        + (rate.acts() == 1 ? " act" : " acts") + " on record none has people and minutes");
+                String none = rate.acts() == 0
+                        ? "no such act is on record"
+                        : "none of its " + rate.acts() + " on record has people and minutes";
+                missing.add("how long this farm takes to " + rate.operation() + ": " + none);
             }
         }
         return missing;

@@ -79,10 +79,9 @@ final class CropGroups {
         if (!each.cropping.harvests().isEmpty()) {
             return Evidence.FROM_YIELD;
         }
-        boolean known = !each.cropping.cover()
-                && basis.tables
-                        .coefficient(each.cropping.crop().name(), Quantity.TYPICAL_YIELD)
-                        .isPresent();
+        Quantity typical = each.cropping.cover() ? Quantity.TYPICAL_COVER_MASS : Quantity.TYPICAL_YIELD;
+        boolean known =
+                basis.tables.coefficient(each.cropping.crop().name(), typical).isPresent();
         return known ? Evidence.TYPICAL : Evidence.NONE;
     }
 }

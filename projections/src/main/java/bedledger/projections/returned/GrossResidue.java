@@ -10,12 +10,15 @@ import bedledger.projections.estimate.SampleWarning;
 import bedledger.projections.tables.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Works out what a group left standing, on the evidence chosen, and what the other evidence says. */
 final class GrossResidue {
     private static final double ACRES_IN_A_SQUARE_METRE = 1 / Unit.ACRE.factor().doubleValue();
     private static final double KILOGRAMS_IN_A_POUND = Unit.LB.factor().doubleValue() / 1000;
+
+    private static final double SQUARE_METRES_IN_A_HECTARE = 10_000;
 
     private final CropGroup group;
     private final Basis basis;
@@ -33,7 +36,7 @@ final class GrossResidue {
         return switch (group.evidence()) {
             case QUADRATS -> quadrats(group.cases().get(0).quadrats().orElseThrow());
             case FROM_YIELD -> fromYield();
-            case TYPICAL -> typical();
+            case TYPICAL -> group.cover() ? typicalCover() : typical();
             case NONE, RECORDED_QUANTITY -> nothing();
         };
     }
@@ -59,6 +62,7 @@ final class GrossResidue {
                     + " ended it: what was not picked went back too and is not in the figure");
         }
         Residue residue = basis.residues.fromYield(group.crop(), harvested());
+        aboutCriticalNitrogen();
         return new Gross(
                 residue.shoots(),
                 residue.roots(),
@@ -67,6 +71,26 @@ final class GrossResidue {
                 gap(residue, residue.roots()),
                 beside(residue.shoots(), Evidence.TYPICAL, typicalShoots()),
                 CrossCheck.of(group.crop(), harvested(), group.squareMetres(), basis));
+    }
+
+    /** How much nitrogen a crop of that mass holds where it was not short of it; the residue cannot hold more. */
+    private void aboutCriticalNitrogen() {
+        double hectares = group.squareMetres() / SQUARE_METRES_IN_A_HECTARE;
+        basis.tables
+                .criticalNitrogen(group.crop())
+                .filter(row -> hectares > 0)
+                .ifPresent(row -> basis.residues
+                        .wholeCrop(group.crop(), harvested())
+                        .ifPresent(whole -> {
+                            double percent = row.percent(whole.best() / 1000 / hectares);
+                            working.remark(String.format(
+                                    Locale.ROOT,
+                                    "RB209, p. 41: a whole crop of %s dry on this area, not short of nitrogen, holds %.1f %% of it, %s"
+                                            + " (a cross-check only; residue and product together)",
+                                    basis.unit.words(whole.best()),
+                                    percent,
+                                    basis.unit.words(whole.best() * percent / 100)));
+                        }));
     }
 
     private static List<String> gap(Residue residue, Optional<Estimate> part) {
@@ -87,6 +111,27 @@ final class GrossResidue {
                 List.of());
     }
 
+    private Gross typicalCover() {
+        working.remark(
+                "a guess from the typical mass of a full stand: no quadrats were cut before it was ended; one ended"
+                        + " young or sown thin is lighter");
+        Estimate shoots = typicalCover(group, working).orElseThrow().by("typical dry mass of the area");
+        Optional<Estimate> roots = rootsUnder(shoots).map(each -> each.by("typical dry mass x root to shoot"));
+        return new Gross(
+                Optional.of(shoots),
+                roots,
+                Optional.empty(),
+                List.of(),
+                roots.isPresent() ? List.of() : List.of(group.crop() + " root to shoot"),
+                List.of(),
+                List.of());
+    }
+
+    /** Dry shoots of the planted area at the typical mass, kg. */
+    private static Optional<Estimate> typicalCover(CropGroup group, Working working) {
+        return perArea(group, Quantity.TYPICAL_COVER_MASS, working);
+    }
+
     private Gross nothing() {
         return unknown(List.of(
                 group.cover()
@@ -104,9 +149,13 @@ final class GrossResidue {
     }
 
     static Optional<Estimate> typicalYield(CropGroup group, Working working) {
+        return perArea(group, Quantity.TYPICAL_YIELD, working);
+    }
+
+    private static Optional<Estimate> perArea(CropGroup group, Quantity poundsAnAcre, Working working) {
         return group.basis()
                 .tables
-                .coefficient(group.crop(), Quantity.TYPICAL_YIELD)
+                .coefficient(group.crop(), poundsAnAcre)
                 .map(each -> Estimate.exact(
                                 group.plantedSquareMetres(working) * ACRES_IN_A_SQUARE_METRE * KILOGRAMS_IN_A_POUND,
                                 "kg")
@@ -115,7 +164,7 @@ final class GrossResidue {
 
     private Optional<Estimate> typicalShoots() {
         return group.cover()
-                ? Optional.empty()
+                ? typicalCover(group, new Working())
                 : typicalYield(group, new Working())
                         .flatMap(fresh ->
                                 basis.residues.fromYield(group.crop(), fresh).shoots());

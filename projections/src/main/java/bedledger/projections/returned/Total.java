@@ -22,7 +22,7 @@ import java.util.TreeSet;
  * @param estimated dry mass of the pieces inferred from yields
  * @param typicalLeftOut how many guesses from typical yields are not counted
  * @param sharedByArea whether any of it rests on sharing by area
- * @param entries the entries behind it
+ * @param entries the entries behind it, and behind the guesses that are not counted
  */
 public record Total(
         String of,
@@ -73,7 +73,7 @@ public record Total(
                         .toList()),
                 portions.size() - counted.size(),
                 counted.stream().anyMatch(Portion::byArea),
-                entries(counted));
+                entries(portions));
     }
 
     private static SortedSet<Long> entries(List<Portion> portions) {

@@ -18,7 +18,8 @@ public enum Quantity {
     CARBON_OF_DRY("carbon of dry", "% of dry", 100, 0.01),
     NITROGEN_OF_DRY("nitrogen of dry", "% of dry", 100, 0.01),
     PACK_WEIGHT("pack weight", "lb net", 1000, 1),
-    TYPICAL_YIELD("typical yield", "lb fresh per acre", 1_000_000, 1);
+    TYPICAL_YIELD("typical yield", "lb fresh per acre", 1_000_000, 1),
+    TYPICAL_COVER_MASS("typical cover mass", "lb dry per acre", 1_000_000, 1);
 
     private final String words;
     private final String unit;

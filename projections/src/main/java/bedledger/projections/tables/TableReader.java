@@ -89,6 +89,11 @@ final class TableReader {
                 row.text("note"));
     }
 
+    static CriticalNitrogen criticalNitrogen(Row row) {
+        return new CriticalNitrogen(
+                row.text("crop"), row.number("a"), row.number("b"), row.number("decay"), row.citation());
+    }
+
     static Source source(Row row) {
         return new Source(row.text("source"), row.text("citation"), row.text("where_read"));
     }

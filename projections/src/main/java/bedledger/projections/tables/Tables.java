@@ -63,6 +63,7 @@ public final class Tables {
         Stream.of(
                         file("crop-residue").rows(row -> TableReader.coefficient(row, "crop")),
                         file("typical-yields").rows(row -> TableReader.coefficient(row, "crop")),
+                        file("typical-cover").rows(row -> TableReader.coefficient(row, "crop")),
                         file("amendments").rows(row -> TableReader.coefficient(row, "material")))
                 .flatMap(List::stream)
                 .forEach(each -> putOnce(coefficients, each));
@@ -216,6 +217,15 @@ public final class Tables {
                         .findFirst());
     }
 
+    /** What a whole crop needs of nitrogen by its mass, a cross-check only; empty for a crop that RB209 does not give here. */
+    public Optional<CriticalNitrogen> criticalNitrogen(String crop) {
+        return cropNames
+                .find(crop)
+                .flatMap(name -> Loaded.CRITICAL_NITROGEN.stream()
+                        .filter(each -> each.crop().equals(name))
+                        .findFirst());
+    }
+
     /** Thresholds and factors for measurements. */
     public static Sampling sampling() {
         return Loaded.SAMPLING;
@@ -225,6 +235,8 @@ public final class Tables {
     private static final class Loaded {
         static final List<IpccClass2006> IPCC_2006 = new TableFile("ipcc-residue", "2006").rows(TableReader::ipcc2006);
         static final List<IpccClass2019> IPCC_2019 = new TableFile("ipcc-residue", "2019").rows(TableReader::ipcc2019);
+        static final List<CriticalNitrogen> CRITICAL_NITROGEN =
+                new TableFile("critical-nitrogen", "2021").rows(TableReader::criticalNitrogen);
         static final Sampling SAMPLING = readSampling();
     }
 

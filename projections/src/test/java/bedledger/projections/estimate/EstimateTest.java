@@ -106,6 +106,18 @@ class EstimateTest {
     }
 
     @Test
+    void aSumWithACutMassDoesNotReachBelowWhatItsPartsCanBe() {
+        Estimate left =
+                kilograms("vines", 8, 1).minus(kilograms("hauled", 6, 3)).clippedAtZero();
+        Estimate together = left.plus(Estimate.exact(20, "kg"));
+
+        assertThat(together.low()).isCloseTo(20, within(1e-9));
+        assertThat(together.high()).isCloseTo(22 + Math.sqrt(10), within(1e-9));
+        assertThat(together.isClipped()).isFalse();
+        assertThat(together.remarks()).isEmpty();
+    }
+
+    @Test
     void aBestValueBelowNothingIsCutAndKeepsWhatLiesAbove() {
         Estimate left =
                 kilograms("vines", 5, 3).minus(kilograms("hauled", 6, 1)).clippedAtZero();

@@ -24,7 +24,7 @@ class MaterialContentTest {
         Estimate nitrogen = MaterialContent.of("horse manure", 1000, Optional.empty(), TABLES)
                 .nitrogen()
                 .orElseThrow();
-        assertThat(nitrogen.rangeUnknownFor()).containsExactly("horse manure nitrogen per tonne fresh");
+        assertThat(nitrogen.deviations()).containsOnlyKeys("horse manure nitrogen per tonne fresh");
     }
 
     @Test

@@ -169,8 +169,8 @@ class HoursTest {
         assertThat(inPlace.saved()).isEmpty();
         assertThat(inPlace.missing())
                 .containsExactly(
-                        "how long this farm takes to haul: of 0 acts on record none has people and minutes",
-                        "how long this farm takes to flail: of 1 act on record none has people and minutes");
+                        "how long this farm takes to haul: no such act is on record",
+                        "how long this farm takes to flail: none of its 1 on record has people and minutes");
     }
 
     @Test

@@ -50,6 +50,17 @@ class ResidueFormulaTest {
     }
 
     /**
+     * AHDB RB209 (2021), Section 6, p. 41: %N = a(1 + b exp(-0.26 W)), with a, b and W as printed, and the %N that Table 6.27
+     * prints to one decimal. Read in a third-party Markdown copy.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"brussels sprouts, 13.3, 2.8", "cauliflower, 6.8, 3.8", "carrots, 21.2, 0.8"})
+    void criticalNitrogenMeetsRb209(String crop, double dryTonnes, double printed) {
+        assertThat(Tables.bundled().criticalNitrogen(crop).orElseThrow().percent(dryTonnes))
+                .isCloseTo(printed, within(0.05));
+    }
+
+    /**
      * IPCC 2006 Guidelines Vol. 4 Ch. 11 Eq. 11.6 and 11.7A with Table 11.2, computed from coefficients seen in two
      * published files; the IPCC page itself was not reached.
      */

@@ -61,6 +61,22 @@ class CoverCropTest {
     }
 
     @Test
+    void withoutQuadratsAKnownCoverCropIsAGuessThatTotalsLeaveOut() {
+        farm.on("2025-03-10").did("sow-cover", "beds=W4", "crop=rye");
+        farm.on("2025-05-21").did("end-cover", "beds=W4", "how=mown", "stage=flowering");
+
+        // 3000, 6500 and 10000 lb an acre on 15 m²; a pound an acre is 0.45359237 kg on 4046.8564224 m².
+        double perPound = 15 * 0.45359237 / 4046.8564224;
+        assertThat(shoots().evidence()).isEqualTo(Evidence.TYPICAL);
+        assertThat(ReedEnd.dry(shoots())).isCloseTo(6500 * perPound, within(1e-9));
+        assertThat(shoots().matter().dry().orElseThrow().low()).isCloseTo(3000 * perPound, within(1e-9));
+        assertThat(shoots().matter().nitrogen().orElseThrow().best()).isCloseTo(6500 * perPound * 0.02, within(1e-9));
+        Total all = farm.returned().totals().all();
+        assertThat(all.get(Measure.DRY).known()).isEmpty();
+        assertThat(all.typicalLeftOut()).isEqualTo(2);
+    }
+
+    @Test
     void hauledOffItsRootsStay() {
         cover("rye", "hauled-off");
 

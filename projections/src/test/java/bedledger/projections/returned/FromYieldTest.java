@@ -85,6 +85,19 @@ class FromYieldTest {
     }
 
     @Test
+    void aCropThatRb209KnowsIsHeldAgainstItsCriticalNitrogen() {
+        farm.on("2025-04-10").did("transplant", "beds=W3", "crop=cauliflower");
+        farm.on("2025-07-01")
+                .did("harvest", "beds=W3", "crop=cauliflower", "quantity=45kg", "lot=2025/F-1", "last=yes");
+
+        // 45 kg x 0.0793 / 0.37 = 9.64 kg on 15 m², 6.43 t/ha: 3.45 (1 + 0.6 exp(-0.26 x 6.43)) = 3.84 %.
+        assertThat(farm.piece(SourceKind.CROP_SHOOTS).words())
+                .contains(
+                        "RB209, p. 41: a whole crop of 9.64 kg dry on this area, not short of nitrogen, holds 3.8 % of it,"
+                                + " 0.37 kg (a cross-check only; residue and product together)");
+    }
+
+    @Test
     void aCorrectionChangesTheFigureAndWhatWasKnownBeforeItDoesNot() {
         Entry wrong = cabbage("81kg");
         Farm before = farm.book.farm();

@@ -180,7 +180,7 @@ class SupposingTest {
 
     @Test
     void whatIsNotKnownStaysUnknownAndIsNamed() {
-        farm.on("2025-04-10").did("sow-cover", "beds=W3", "crop=rye");
+        farm.on("2025-04-10").did("sow-cover", "beds=W3", "crop=rye and vetch");
         farm.on("2025-05-21").did("end-cover", "beds=W3", "how=mown", "stage=flowering");
 
         Leaving shoots = of(leaving(suppose("100%", Roots.CUT, W3)), SourceKind.COVER_SHOOTS);
