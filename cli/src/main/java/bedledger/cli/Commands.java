@@ -7,8 +7,10 @@ import bedledger.cli.prove.Rules;
 import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
+import bedledger.cli.read.NitrogenCommand;
 import bedledger.cli.read.ReturnedCommand;
 import bedledger.cli.read.ShowEntry;
+import bedledger.cli.read.SoilCommand;
 import bedledger.cli.report.Report;
 import bedledger.cli.sheet.Import;
 import bedledger.cli.start.Demo;
@@ -36,6 +38,8 @@ final class Commands {
             of("bed", "Look", "one bed: state, timeline, corrections, flips", Bed::new),
             of("entry", "Look", "one entry as it stands in the log", ShowEntry::new),
             of("returned", "Look", "organic matter that went back to the soil", ReturnedCommand::new),
+            of("nitrogen", "Look", "nitrogen set free or locked up; phosphorus in and sold", NitrogenCommand::new),
+            of("soil", "Look", "soil carbon: samples, inputs, two balances", SoilCommand::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("report", "Prove", "the audit report, one HTML file", Report::new),

@@ -19,7 +19,7 @@ public record SampleMean(int count, double mean, OptionalDouble standardDeviatio
         }
     }
 
-    static SampleMean of(List<Double> measured, double confidence) {
+    public static SampleMean of(List<Double> measured, double confidence) {
         double mean =
                 measured.stream().mapToDouble(Double::doubleValue).average().orElse(0);
         if (measured.size() < 2) {
