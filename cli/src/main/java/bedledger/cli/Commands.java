@@ -12,6 +12,10 @@ import bedledger.cli.read.ReadyCommand;
 import bedledger.cli.read.ReturnedCommand;
 import bedledger.cli.read.ShowEntry;
 import bedledger.cli.read.WeatherCommand;
+import bedledger.cli.read.NitrogenCommand;
+import bedledger.cli.read.ReturnedCommand;
+import bedledger.cli.read.ShowEntry;
+import bedledger.cli.read.SoilCommand;
 import bedledger.cli.report.Report;
 import bedledger.cli.sheet.Import;
 import bedledger.cli.start.Demo;
@@ -42,6 +46,8 @@ final class Commands {
             of("returned", "Look", "organic matter that went back to the soil", ReturnedCommand::new),
             of("hours", "Look", "work as far as it was recorded, and where it was not", HoursCommand::new),
             of("weather", "Look", "what weather the book has; put a file of it in", WeatherCommand::new),
+            of("nitrogen", "Look", "nitrogen set free or locked up; phosphorus in and sold", NitrogenCommand::new),
+            of("soil", "Look", "soil carbon: samples, inputs, two balances", SoilCommand::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("report", "Prove", "the audit report, one HTML file", Report::new),

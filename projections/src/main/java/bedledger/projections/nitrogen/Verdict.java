@@ -19,7 +19,7 @@ public enum Verdict {
     }
 
     /** By the whole band: only if both its ends lie on one side of nothing is a side taken. */
-    static Verdict of(Estimate freed) {
+    public static Verdict of(Estimate freed) {
         if (freed.low() > 0) {
             return FEEDS;
         }

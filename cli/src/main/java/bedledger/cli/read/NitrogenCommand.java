@@ -1,0 +1,119 @@
+package bedledger.cli.read;
+
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
+import bedledger.cli.Surroundings;
+import bedledger.language.BedId;
+import bedledger.language.BedWork.SoilSampled;
+import bedledger.language.Entry;
+import bedledger.projections.nitrogen.Nitrogen;
+import bedledger.projections.nitrogen.NitrogenTotal;
+import bedledger.projections.nitrogen.Release;
+import bedledger.projections.phosphorus.Phosphorus;
+import bedledger.projections.returned.Options;
+import bedledger.projections.returned.Returned;
+import bedledger.projections.weather.FarmWeather;
+import bedledger.projections.weather.Weather;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code bedledger nitrogen}: what the returned matter sets free or locks up, and the phosphorus balance. */
+@Command(
+        name = "bedledger nitrogen",
+        sortOptions = false,
+        description =
+                "Estimate the nitrogen that what went back sets free or locks up, for the next crop or for nobody; and"
+                        + " phosphorus in less phosphorus sold.",
+        footer = {"", "Example: bedledger nitrogen N1 N2 --on 2025-10-31"})
+public final class NitrogenCommand implements Callable<Integer> {
+    private static final Pattern PHOSPHORUS = Pattern.compile("(?i).*(\\bP\\b|P2O5|phosph).*", Pattern.DOTALL);
+
+    private final Surroundings around;
+
+    @Parameters(arity = "0..*", paramLabel = "BED", description = "only these beds, with every piece (all if left out)")
+    List<String> beds = new ArrayList<>();
+
+    @Mixin
+    ReadOptions options = new ReadOptions();
+
+    @Option(names = "--by", paramLabel = "HOW", description = "flip, bed or season (flip if left out)")
+    String by = "flip";
+
+    @Option(names = "--on", paramLabel = "DAY", description = "set free by the end of that day (today if left out)")
+    @Nullable
+    String on;
+
+    @Option(names = "--with-typical", description = "count guesses from typical yields too")
+    boolean typical;
+
+    public NitrogenCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        ReadBook book = ReadBook.open(around, options);
+        beds.forEach(bed -> Bed.named(book, bed));
+        LocalDate day = book.dayOr("--on", on);
+        Options counted = typical ? Options.DEFAULT.countingTypical() : Options.DEFAULT;
+        Returned returned = Returned.of(book.farm(), book.tables(), day, counted);
+        Weather weather = FarmWeather.of(book.farm(), List.of(), Optional.empty(), book.today());
+        Nitrogen nitrogen = Nitrogen.of(book.farm(), returned, weather, counted);
+        List<NitrogenTotal> totals = totals(nitrogen);
+        List<Release> releases =
+                nitrogen.releases().stream().filter(each -> asked(each.bed())).toList();
+        List<NitrogenView.PhosphorusView> phosphorus =
+                Phosphorus.of(book.farm(), book.tables(), returned, counted).balances().stream()
+                        .filter(each -> asked(each.bed()))
+                        .map(each -> NitrogenView.phosphorus(each, soilTest(book, each.bed(), day)))
+                        .toList();
+        NitrogenText text = new NitrogenText(
+                around,
+                book.opened().units().equals("us"),
+                nitrogen,
+                nitrogen.totals().all(this::asked));
+        NitrogenView view = NitrogenView.of(book, day, by, text.answer(), nitrogen, releases, totals, phosphorus);
+        return new Output(around, options).print(view, view.table(), out -> {
+            book.banner().forEach(around.out()::println);
+            text.print(totals, releases, phosphorus, by, !beds.isEmpty());
+        });
+    }
+
+    private boolean asked(BedId bed) {
+        return beds.isEmpty() || beds.stream().anyMatch(bed.name()::equalsIgnoreCase);
+    }
+
+    private List<NitrogenTotal> totals(Nitrogen nitrogen) {
+        return switch (by) {
+            case "flip" -> nitrogen.totals().byFlip(this::asked);
+            case "bed" -> nitrogen.totals().byBed(this::asked);
+            case "season" -> nitrogen.totals().bySeason(this::asked);
+            default -> throw new Failure(Exit.USAGE, "--by '" + by + "' is none of flip, bed, season.");
+        };
+    }
+
+    /** What the laboratory wrote of phosphorus, in its own words: methods differ too much to read a number out of it. */
+    private static @Nullable String soilTest(ReadBook book, BedId bed, LocalDate day) {
+        return book.farm().entries(bed).stream()
+                .filter(entry -> !entry.head().doneOn().isAfter(day))
+                .filter(entry -> entry.fact() instanceof SoilSampled sampled
+                        && sampled.report() != null
+                        && PHOSPHORUS.matcher(sampled.report()).matches())
+                .reduce((earlier, later) -> later)
+                .map(NitrogenCommand::words)
+                .orElse(null);
+    }
+
+    private static String words(Entry entry) {
+        return entry.head().doneOn() + " (#" + entry.number() + "): " + ((SoilSampled) entry.fact()).report();
+    }
+}
