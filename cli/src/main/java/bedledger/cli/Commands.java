@@ -9,6 +9,7 @@ import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
 import bedledger.cli.read.HoursCommand;
 import bedledger.cli.read.ReturnedCommand;
+import bedledger.cli.read.Seasons;
 import bedledger.cli.read.ShowEntry;
 import bedledger.cli.report.Report;
 import bedledger.cli.sheet.Import;
@@ -38,9 +39,10 @@ final class Commands {
             of("entry", "Look", "one entry as it stands in the log", ShowEntry::new),
             of("returned", "Look", "organic matter that went back to the soil", ReturnedCommand::new),
             of("hours", "Look", "work as far as it was recorded, and where it was not", HoursCommand::new),
+            of("seasons", "Look", "what went back, season beside season", Seasons::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
-            of("report", "Prove", "the audit report, one HTML file", Report::new),
+            of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));

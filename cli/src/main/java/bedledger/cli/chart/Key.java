@@ -8,8 +8,8 @@ import java.util.List;
 public record Key(String id, String title, List<Swatch> swatches, int columns) implements Drawing {
     private static final int ROW = 24;
     private static final int BOX = 34;
-    private static final int COLUMN = 168;
-    private static final float SIZE = 13;
+    private static final int COLUMN = 200;
+    private static final float SIZE = 12.5f;
 
     public Key {
         swatches = List.copyOf(swatches);

@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Palette;
 import bedledger.cli.read.Output;
 import bedledger.projections.estimate.Estimate;
@@ -36,7 +37,7 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
         cells.add(whole.map(each -> Cell.number(unit.low(each))).orElse(Cell.of("")));
         cells.add(
                 total.pieces() == 0
-                        ? Cell.number(input.typicalLeftOut() > 0 ? "–" : "0")
+                        ? Cell.number(input.typicalLeftOut() > 0 ? "–" : unit.words(0))
                         : Cell.number(unit.best(whole)));
         cells.add(whole.map(each -> Cell.number(unit.high(each))).orElse(Cell.of("")));
         cells.add(Cell.of(missing(input, total)));
@@ -46,7 +47,7 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
     private static String missing(Input input, Sum total) {
         List<String> said = new ArrayList<>();
         if (total.unknown() > 0) {
-            said.add(total.unknown() + " of " + total.pieces());
+            said.add(total.unknown() + " of " + total.pieces() + " pieces");
         }
         if (input.typicalLeftOut() > 0) {
             said.add(input.typicalLeftOut() + " guessed, left out");

@@ -1,9 +1,10 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Key;
 import bedledger.cli.chart.StackedBars;
-import bedledger.cli.read.Figure;
+
 import bedledger.language.BedId;
 import bedledger.language.FieldId;
 import bedledger.projections.returned.Measure;
@@ -71,13 +72,13 @@ final class RunningTotalChapter {
                     new StackedBars(
                             "chart-running-total-" + at,
                             "Dry matter returned to field " + field + " since the first season",
-                            "In " + unit.unit() + ": " + StackedBars.words(groups.get(at), Figure::short3) + ".",
+                            "In " + unit.unit() + ": " + StackedBars.words(groups.get(at), unit::words) + ".",
                             SMALL,
                             HIGH,
                             groups.get(at),
                             most,
                             unit.unit(),
-                            Figure::short3),
+                            unit::words),
                     "Field " + field));
         }
         return pictures;
@@ -97,9 +98,7 @@ final class RunningTotalChapter {
         return Table.grouped(
                 "table-running-total",
                 "Dry matter returned since the first season, in " + unit.unit() + " of bed top",
-                "Nothing went back.",
-                columns,
-                groups);
+                "Nothing went back.", columns, groups).numbersIn(1, columns.size() - 1);
     }
 
     private List<Row> rows(InputTable table, BedId bed) {
