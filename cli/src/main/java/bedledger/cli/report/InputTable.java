@@ -22,7 +22,7 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
         List<String> columns = new ArrayList<>(List.of(first));
         sources.forEach(source ->
                 columns.add(Palette.of(source).letter() + " " + (source.measured() ? "measured" : "estimated")));
-        columns.addAll(List.of("all, low", "best", "high", "not known"));
+        columns.addAll(List.of("all, low", "best", "high", "pieces not known"));
         return columns;
     }
 
@@ -47,7 +47,7 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
     private static String missing(Input input, Sum total) {
         List<String> said = new ArrayList<>();
         if (total.unknown() > 0) {
-            said.add(total.unknown() + " of " + total.pieces() + " pieces");
+            said.add(total.unknown() + " of " + total.pieces());
         }
         if (input.typicalLeftOut() > 0) {
             said.add(input.typicalLeftOut() + " guessed, left out");

@@ -69,7 +69,7 @@ final class ReturnedChapter {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.text(intro()));
         blocks.add(Block.picture(
-                new Picture(new Key("key-" + measure.words(), "Key: sources of " + name(), Bars.key(sources), 3), "")));
+                new Picture(new Key("key-" + measure.words(), "Key: sources of " + name(), Bars.key(sources), 2), "")));
         blocks.add(Block.heading("All beds, season by season"));
         blocks.add(Block.picture(seasons()));
         blocks.add(Block.table(seasonTable()));
