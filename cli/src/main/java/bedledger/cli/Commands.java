@@ -10,6 +10,7 @@ import bedledger.cli.read.Beds;
 import bedledger.cli.read.HoursCommand;
 import bedledger.cli.read.ReadyCommand;
 import bedledger.cli.read.ReturnedCommand;
+import bedledger.cli.read.Seasons;
 import bedledger.cli.read.ShowEntry;
 import bedledger.cli.read.WeatherCommand;
 import bedledger.cli.read.NitrogenCommand;
@@ -48,9 +49,10 @@ final class Commands {
             of("weather", "Look", "what weather the book has; put a file of it in", WeatherCommand::new),
             of("nitrogen", "Look", "nitrogen set free or locked up; phosphorus in and sold", NitrogenCommand::new),
             of("soil", "Look", "soil carbon: samples, inputs, two balances", SoilCommand::new),
+            of("seasons", "Look", "what went back, season beside season", Seasons::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
-            of("report", "Prove", "the audit report, one HTML file", Report::new),
+            of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));

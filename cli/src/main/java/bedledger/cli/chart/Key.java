@@ -8,8 +8,8 @@ import java.util.List;
 public record Key(String id, String title, List<Swatch> swatches, int columns) implements Drawing {
     private static final int ROW = 24;
     private static final int BOX = 34;
-    private static final int COLUMN = 168;
-    private static final float SIZE = 13;
+    private static final int WIDE = 588;
+    private static final float SIZE = 12.5f;
 
     public Key {
         swatches = List.copyOf(swatches);
@@ -35,7 +35,7 @@ public record Key(String id, String title, List<Swatch> swatches, int columns) i
 
     @Override
     public int width() {
-        return columns * COLUMN;
+        return WIDE;
     }
 
     @Override
@@ -46,7 +46,7 @@ public record Key(String id, String title, List<Swatch> swatches, int columns) i
     @Override
     public void draw(Graphics2D graphics, Rectangle2D area) {
         for (int at = 0; at < swatches.size(); at++) {
-            double x = area.getX() + at % columns * COLUMN + 1;
+            double x = area.getX() + at % columns * (WIDE / columns) + 1;
             double y = area.getY() + (at / columns) * ROW + 3;
             Rectangle2D box = new Rectangle2D.Double(x, y, BOX, ROW - 6);
             Ink.fill(graphics, box, swatches.get(at));

@@ -26,7 +26,7 @@ public final class Palette {
             case COMPOST -> solid("e", kind, 0x8a3c00);
             case MANURE -> solid("f", kind, 0xd98f00);
             case MATERIAL -> solid("g", kind, 0x7d3c63);
-            case MULCH -> solid("h", kind, 0xb3a514);
+            case MULCH -> solid("h", kind, 0xe6dd8a);
         };
     }
 

@@ -15,6 +15,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
@@ -38,6 +39,8 @@ public record Points(
     private static final float SIZE = 12.5f;
     private static final double RADIUS = 4.5;
     private static final double HEADROOM = 1.25;
+    /** Days after the last season, so that a point on its last day is whole. */
+    private static final int ROOM = 60;
 
     /**
      * One measurement.
@@ -58,15 +61,15 @@ public record Points(
                 .map(season -> new Days.Mark(season.from(), season.name()))
                 .toList();
         Days days =
-                new Days(seasons.get(0).from(), seasons.get(seasons.size() - 1).to(), marks);
-        XYPlot plot = new XYPlot(null, days, scale(), null);
+                new Days(seasons.get(0).from(), seasons.get(seasons.size() - 1).to().plusDays(ROOM), marks);
+        XYPlot plot = new XYPlot(null, days, scale(), new XYLineAndShapeRenderer());
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);
         plot.setRangeGridlinePaint(Ink.FAINT);
         plot.setRangeGridlineStroke(new BasicStroke(0.8f));
         plot.setDomainGridlinePaint(Ink.FAINT);
         plot.setDomainGridlineStroke(new BasicStroke(0.8f));
-        plot.setInsets(new RectangleInsets(18, 0, 0, 14));
+        plot.setInsets(new RectangleInsets(24, 0, 0, 10));
         plot.addAnnotation(new Content());
         JFreeChart chart = new JFreeChart(null, Faces.plain(SIZE), plot, false);
         chart.setBackgroundPaint(null);
@@ -121,7 +124,8 @@ public record Points(
                 ValueAxis values,
                 int index,
                 PlotRenderingInfo info) {
-            for (Point point : points) {
+            for (int at = 0; at < points.size(); at++) {
+                Point point = points.get(at);
                 double x = days.valueToJava2D(Days.at(point.day()), area, RectangleEdge.BOTTOM);
                 double y = values.valueToJava2D(point.value(), area, RectangleEdge.LEFT);
                 AffineTransform here = AffineTransform.getTranslateInstance(x, y);
@@ -131,7 +135,9 @@ public record Points(
                 graphics.setPaint(Ink.BLACK);
                 graphics.setStroke(new BasicStroke(1.4f));
                 graphics.draw(here.createTransformedShape(shape(point.shape())));
-                Ink.words(graphics, point.label(), x, y - RADIUS - 5, 0.5, Faces.plain(SIZE));
+                // Above and below by turns: two tests of one winter stand side by side.
+                double label = at % 2 == 0 ? y - RADIUS - 5 : y + RADIUS + SIZE + 1;
+                Ink.words(graphics, point.label(), x, label, 0.5, Faces.plain(SIZE));
             }
         }
     }

@@ -60,7 +60,7 @@ public record StackedBars(
         plot.setRangeGridlinePaint(Ink.FAINT);
         plot.setRangeGridlineStroke(new BasicStroke(0.8f));
         plot.setColumnRenderingOrder(SortOrder.ASCENDING);
-        plot.setInsets(new RectangleInsets(16, 0, 0, 2));
+        plot.setInsets(new RectangleInsets(24, 0, 0, 10));
         plot.addAnnotation(new Tops());
         JFreeChart chart = new JFreeChart(null, Faces.plain(SIZE), plot, false);
         chart.setBackgroundPaint(null);
@@ -131,8 +131,8 @@ public record StackedBars(
                 double half = (across.getCategoryEnd(at, bars.size(), area, plot.getDomainAxisEdge())
                                 - across.getCategoryStart(at, bars.size(), area, plot.getDomainAxisEdge()))
                         / 2;
-                range(graphics, bar, x + half + 4, value -> up.valueToJava2D(value, area, RectangleEdge.LEFT));
-                mark(graphics, bar, x, up.valueToJava2D(bar.total(), area, RectangleEdge.LEFT));
+                range(graphics, bar, x + half * 0.62, value -> up.valueToJava2D(value, area, RectangleEdge.LEFT));
+                mark(graphics, bar, x, up.valueToJava2D(bar.top(), area, RectangleEdge.LEFT));
             }
         }
 

@@ -14,6 +14,7 @@ import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
@@ -74,7 +75,7 @@ public record Strip(
                 .toList();
         Days days =
                 new Days(seasons.get(0).from(), seasons.get(seasons.size() - 1).to(), marks);
-        XYPlot plot = new XYPlot(null, days, beds(), null);
+        XYPlot plot = new XYPlot(null, days, beds(), new XYLineAndShapeRenderer());
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);
         plot.setRangeGridlinesVisible(false);

@@ -4,6 +4,7 @@ import bedledger.cli.chart.Drawing;
 import bedledger.cli.chart.Faces;
 import com.openhtmltopdf.extend.FSSupplier;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.XRLog;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
 /**
@@ -60,8 +62,13 @@ public record Paper(String xhtml, String css, List<Drawing> drawings) {
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.useObjectDrawerFactory(new Drawings(byId));
         fonts(builder);
-        builder.toStream(out);
-        builder.run();
+        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            renderer.layout();
+            try (PDDocument laid = renderer.createPDFKeepOpen()) {
+                LinkWords.into(laid);
+                laid.save(out);
+            }
+        }
     }
 
     private static void fonts(PdfRendererBuilder builder) {

@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Palette;
 import bedledger.cli.chart.Swatch;

@@ -108,9 +108,7 @@ final class CoverChapter {
                                 "Bed " + bed,
                                 columns.size(),
                                 asked.seasons().stream()
-                                        .map(season -> row(bed, season))
-                                        .toList()))
-                        .toList());
+                                        .map(season -> row(bed, season)).toList())).toList()).numbersIn(1, columns.size());
     }
 
     private Row row(BedId bed, Season season) {

@@ -1,20 +1,35 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.read.Output;
+import bedledger.cli.chart.Bar;
+import bedledger.cli.chart.Key;
+import bedledger.cli.chart.StackedBars;
+import bedledger.cli.chart.Swatch;
 import bedledger.language.BedId;
+import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Hauled;
 import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Sum;
 import bedledger.projections.trends.Carted;
 import bedledger.projections.trends.Input;
 import bedledger.projections.trends.Season;
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** How much of what went back was measured, and what was hauled off instead. */
 final class EvidenceChapter {
-    private static final int PERCENT = 100;
+        private static final int PERCENT = 100;
+    private static final int WIDE = 600;
+    private static final int HIGH = 230;
+    private static final Swatch MEASURED =
+            new Swatch("m", "measured or written down", new Color(0x55504a), Swatch.Pattern.SOLID);
+    private static final Swatch ESTIMATED = new Swatch("n", "estimated", new Color(0x55504a), Swatch.Pattern.HATCHED);
+
+    
     private final SeasonsAsked asked;
     private final PerArea unit;
 
@@ -32,13 +47,52 @@ final class EvidenceChapter {
                                 "Measured is what was weighed in quadrats or written down as a quantity and turned into dry"
                                         + " matter; estimated is what was inferred from the weight of the harvest. Both rest on"
                                         + " coefficients. The charts above show the first solid, the second hatched."),
+                        Block.picture(new Picture(
+                                new Key("key-evidence", "Key: evidence", List.of(MEASURED, ESTIMATED), 2), "")),
+                        Block.picture(picture()),
                         Block.table(shares()),
+
                         Block.text(
                                 "What was hauled off is the shoots alone; roots pulled with them are not counted, and neither"
                                         + " is the harvest itself. “Went back” is the crop and cover-crop shoots of the same season."),
                         Block.table(hauled()),
                         Block.table(hauls())),
                 new Chapter.DataFile("evidence.csv", data()));
+    }
+
+        /** The measured and the estimated part of what is known of each season. */
+    private Picture picture() {
+        List<Bar> bars = asked.seasons().stream()
+                .map(season -> bar(season.name(), asked.trends().inputs().of(season)))
+                .toList();
+        String title = "Measured and estimated share of the dry matter returned to all beds, by season";
+        StackedBars chart = new StackedBars(
+                "chart-evidence",
+                title,
+                "In per cent of what is known. The table below has every figure.",
+                WIDE,
+                HIGH,
+                bars,
+                PERCENT,
+                "%",
+                total -> "");
+        return new Picture(chart, title + ", in per cent of what is known");
+    }
+
+    private static Bar bar(String label, Input input) {
+        Sum all = input.total(Measure.DRY);
+        double whole = all.known().map(Estimate::best).orElse(0.0);
+        List<Bar.Segment> segments = whole <= 0
+                ? List.of()
+                : List.of(
+                        segment(MEASURED, input.measured(true, Measure.DRY), whole),
+                        segment(ESTIMATED, input.measured(false, Measure.DRY), whole));
+        return new Bar(label, segments, OptionalDouble.empty(), OptionalDouble.empty(), !all.isComplete());
+    }
+
+    private static Bar.Segment segment(Swatch swatch, Sum part, double whole) {
+        return new Bar.Segment(
+                swatch, PERCENT * part.known().map(Estimate::best).orElse(0.0) / whole);
     }
 
     private Table shares() {
@@ -62,9 +116,7 @@ final class EvidenceChapter {
         return Table.grouped(
                 "table-evidence",
                 "Dry matter returned by evidence, in " + unit.unit() + " of bed top",
-                "Nothing went back.",
-                columns,
-                groups);
+                "Nothing went back.", columns, groups).numbersIn(1, 4);
     }
 
     private Row share(String name, Input input) {
@@ -80,7 +132,7 @@ final class EvidenceChapter {
     }
 
     private String figure(Input input, Sum sum) {
-        return sum.pieces() == 0 ? "0" : unit.best(input.perSquareMetre(sum));
+        return sum.pieces() == 0 ? unit.words(0) : unit.best(input.perSquareMetre(sum));
     }
 
     private static String percent(Sum part, Sum all) {
@@ -101,8 +153,7 @@ final class EvidenceChapter {
                 "table-hauled",
                 "Shoots hauled off and shoots that went back, dry, in " + unit.unit() + " of bed top",
                 "No residue was hauled off, as far as the book says.",
-                List.of("bed", "season", "hauled off", "went back", "hauled off of both", "entries"),
-                rows);
+                List.of("bed", "season", "hauled off", "went back", "hauled off of both", "entries"), rows).numbersIn(2, 5);
     }
 
     private Row row(Carted carted) {
@@ -120,7 +171,7 @@ final class EvidenceChapter {
     }
 
     private static Sum shoots(Input input) {
-        List<Optional<bedledger.projections.estimate.Estimate>> parts = new ArrayList<>();
+        List<Optional<Estimate>> parts = new ArrayList<>();
         int unknown = 0;
         int pieces = 0;
         for (var source : input.sources()) {
@@ -162,8 +213,7 @@ final class EvidenceChapter {
                 "table-hauls",
                 "Each haul, dry shoots with low and high, and where it went",
                 "No residue was hauled off, as far as the book says.",
-                List.of("day", "beds", "crop", "dry", "to", "entry"),
-                rows);
+                List.of("day", "beds", "crop", "dry", "to", "entry"), rows).numbersIn(3, 4);
     }
 
     private static String where(Hauled haul) {

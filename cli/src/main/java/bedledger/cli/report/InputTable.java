@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Palette;
 import bedledger.cli.read.Output;
 import bedledger.projections.estimate.Estimate;
@@ -21,7 +22,7 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
         List<String> columns = new ArrayList<>(List.of(first));
         sources.forEach(source ->
                 columns.add(Palette.of(source).letter() + " " + (source.measured() ? "measured" : "estimated")));
-        columns.addAll(List.of("all, low", "best", "high", "not known"));
+        columns.addAll(List.of("all, low", "best", "high", "pieces not known"));
         return columns;
     }
 
@@ -36,7 +37,7 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
         cells.add(whole.map(each -> Cell.number(unit.low(each))).orElse(Cell.of("")));
         cells.add(
                 total.pieces() == 0
-                        ? Cell.number(input.typicalLeftOut() > 0 ? "–" : "0")
+                        ? Cell.number(input.typicalLeftOut() > 0 ? "–" : unit.words(0))
                         : Cell.number(unit.best(whole)));
         cells.add(whole.map(each -> Cell.number(unit.high(each))).orElse(Cell.of("")));
         cells.add(Cell.of(missing(input, total)));

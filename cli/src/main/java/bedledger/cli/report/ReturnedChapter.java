@@ -1,9 +1,10 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Key;
 import bedledger.cli.chart.StackedBars;
-import bedledger.cli.read.Figure;
+
 import bedledger.language.BedId;
 import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Return;
@@ -68,7 +69,7 @@ final class ReturnedChapter {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.text(intro()));
         blocks.add(Block.picture(
-                new Picture(new Key("key-" + measure.words(), "Key: sources of " + name(), Bars.key(sources), 3), "")));
+                new Picture(new Key("key-" + measure.words(), "Key: sources of " + name(), Bars.key(sources), 2), "")));
         blocks.add(Block.heading("All beds, season by season"));
         blocks.add(Block.picture(seasons()));
         blocks.add(Block.table(seasonTable()));
@@ -99,14 +100,14 @@ final class ReturnedChapter {
         StackedBars chart = new StackedBars(
                 "chart-" + measure.words() + "-seasons",
                 title() + " to all beds, by season and source",
-                "In " + unit.unit() + ": " + StackedBars.words(all, Figure::short3)
+                "In " + unit.unit() + ": " + StackedBars.words(all, unit::words)
                         + ". The table below has every figure.",
                 WIDE,
                 HIGH,
                 all,
                 StackedBars.most(List.of(all)),
                 unit.unit(),
-                Figure::short3);
+                unit::words);
         return new Picture(chart, title() + " to all beds, by season and source, in " + unit.unit());
     }
 
@@ -120,13 +121,13 @@ final class ReturnedChapter {
                     new StackedBars(
                             "chart-" + measure.words() + "-bed-" + bed,
                             title() + " to bed " + bed,
-                            "In " + unit.unit() + ": " + StackedBars.words(groups.get(at), Figure::short3) + ".",
+                            "In " + unit.unit() + ": " + StackedBars.words(groups.get(at), unit::words) + ".",
                             SMALL,
                             SMALL_HIGH,
                             groups.get(at),
                             most,
                             unit.unit(),
-                            Figure::short3),
+                            unit::words),
                     "Bed " + bed));
         }
         return pictures;
@@ -146,12 +147,7 @@ final class ReturnedChapter {
                 nothing(),
                 table.columns("season"),
                 asked.seasons().stream()
-                        .map(season ->
-                                table.row(season.name(), asked.trends().inputs().of(season)))
-                        .toList());
-    }
-
-    private Table bedTable() {
+                        .map(season -> table.row(season.name(), asked.trends().inputs().of(season))).toList()).numbersIn(1, sources.size() + 4); } private Table bedTable() {
         InputTable table = new InputTable(measure, unit, sources);
         List<String> columns = table.columns("season");
         return Table.grouped(
@@ -160,8 +156,7 @@ final class ReturnedChapter {
                 nothing(),
                 columns,
                 asked.beds().stream()
-                        .map(bed -> new Table.Group("Bed " + bed, columns.size(), rows(table, bed)))
-                        .toList());
+                        .map(bed -> new Table.Group("Bed " + bed, columns.size(), rows(table, bed))).toList()).numbersIn(1, columns.size() - 1);
     }
 
     private List<Row> rows(InputTable table, BedId bed) {

@@ -1,9 +1,10 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Key;
 import bedledger.cli.chart.StackedBars;
-import bedledger.cli.read.Figure;
+
 import bedledger.language.BedId;
 import bedledger.language.FieldId;
 import bedledger.projections.returned.Measure;
@@ -51,7 +52,7 @@ final class RunningTotalChapter {
                         "Everything since " + asked.seasons().get(0).name() + ", season upon season, in " + unit.unit()
                                 + " of bed top. It is what was put in, not what is still there: most of it is gone within a year or two."),
                 Block.picture(new Picture(
-                        new Key("key-running-total", "Key: sources of dry matter", Bars.key(sources), 3), "")),
+                        new Key("key-running-total", "Key: sources of dry matter", Bars.key(sources), 2), "")),
                 Block.pictures(pictures()),
                 Block.table(table()));
     }
@@ -71,13 +72,13 @@ final class RunningTotalChapter {
                     new StackedBars(
                             "chart-running-total-" + at,
                             "Dry matter returned to field " + field + " since the first season",
-                            "In " + unit.unit() + ": " + StackedBars.words(groups.get(at), Figure::short3) + ".",
+                            "In " + unit.unit() + ": " + StackedBars.words(groups.get(at), unit::words) + ".",
                             SMALL,
                             HIGH,
                             groups.get(at),
                             most,
                             unit.unit(),
-                            Figure::short3),
+                            unit::words),
                     "Field " + field));
         }
         return pictures;
@@ -97,9 +98,7 @@ final class RunningTotalChapter {
         return Table.grouped(
                 "table-running-total",
                 "Dry matter returned since the first season, in " + unit.unit() + " of bed top",
-                "Nothing went back.",
-                columns,
-                groups);
+                "Nothing went back.", columns, groups).numbersIn(1, columns.size() - 1);
     }
 
     private List<Row> rows(InputTable table, BedId bed) {

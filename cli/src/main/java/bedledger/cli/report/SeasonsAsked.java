@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Strip;
 import bedledger.cli.read.ReadBook;
 import bedledger.language.BedId;

@@ -98,9 +98,7 @@ final class SoilWorkChapter {
                                 "Bed " + bed,
                                 columns.size(),
                                 asked.seasons().stream()
-                                        .map(season -> row(bed, season))
-                                        .toList()))
-                        .toList());
+                                        .map(season -> row(bed, season)).toList())).toList()).numbersIn(1, 5);
     }
 
     private Row row(BedId bed, Season season) {

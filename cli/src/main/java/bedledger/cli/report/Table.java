@@ -1,5 +1,6 @@
 package bedledger.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,7 +15,11 @@ record Table(String id, String caption, String none, List<Column> columns, boole
     private static final int COLUMNS_THAT_FIT = 3;
 
     /** A column's heading. */
-    record Column(String title) {}
+    record Column(String title, String style) {
+        boolean isStyled() {
+            return !style.isEmpty();
+        }
+    }
 
     /** Rows under one heading, or under none. */
     record Group(String title, int width, Iterable<Row> rows) {
@@ -41,7 +46,16 @@ record Table(String id, String caption, String none, List<Column> columns, boole
     }
 
     private static List<Column> headings(List<String> columns) {
-        return columns.stream().map(Column::new).toList();
+        return columns.stream().map(title -> new Column(title, "")).toList();
+    }
+
+    /** The same table, the headings of some columns set as those of numbers. */
+    Table numbersIn(int from, int to) {
+        List<Column> styled = new ArrayList<>(columns);
+        for (int at = from; at < to; at++) {
+            styled.set(at, new Column(columns.get(at).title(), "number"));
+        }
+        return new Table(id, caption, none, styled, any, groups);
     }
 
     boolean scrolls() {

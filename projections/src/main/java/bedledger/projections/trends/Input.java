@@ -53,7 +53,12 @@ public final class Input {
     }
 
     private static Source source(Gain gain) {
-        return new Source(gain.piece().kind(), gain.piece().evidence().isMeasured());
+        return new Source(gain.piece().kind(), isMeasured(gain));
+    }
+
+    /** Nobody weighs roots: they follow from the shoots, however well those were measured. */
+    private static boolean isMeasured(Gain gain) {
+        return gain.piece().evidence().isMeasured() && !gain.piece().kind().isRoots();
     }
 
     /** All of it, kg. */
@@ -68,7 +73,7 @@ public final class Input {
 
     /** What was measured or written down, or else what was estimated, kg. */
     public Sum measured(boolean measured, Measure measure) {
-        return sum(measure, gain -> gain.piece().evidence().isMeasured() == measured);
+        return sum(measure, gain -> isMeasured(gain) == measured);
     }
 
     private Sum sum(Measure measure, Predicate<Gain> which) {

@@ -2,7 +2,7 @@ package bedledger.projections.trends;
 
 import bedledger.projections.returned.SourceKind;
 
-/** A kind of matter, measured or estimated: quadrats and recorded quantities on the one side, what is inferred from a harvest on the other. */
+/** A kind of matter, measured or estimated: quadrats and recorded quantities on the one side; on the other what is inferred from a harvest, and roots always. */
 public record Source(SourceKind kind, boolean measured) implements Comparable<Source> {
     @Override
     public int compareTo(Source other) {
