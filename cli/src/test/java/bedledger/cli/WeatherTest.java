@@ -29,7 +29,7 @@ class WeatherTest {
         desk.lay("Station.csv", "date,min_c,max_c,rain_mm\n2025-07-01,12,24,0\n2025-07-03,13,25,\n");
         Said said = desk.run("weather --add Station.csv --book farm").done();
         assertThat(said.out())
-                .isEqualTo("Added weather/station.csv: 2 days, 2025-07-01 to 2025-07-03, 1 missing, 1 without rain\n");
+                .isEqualTo("Added weather/station.csv: 2 days, 2025-07-01 to 2025-07-03, 1 missing, 1\nwithout rain\n");
         assertThat(desk.run("weather --book farm --from 2025-07-01 --to 2025-07-03 --csv")
                         .done()
                         .out())
