@@ -166,6 +166,7 @@ public final class ReadyCommand implements Callable<Integer> {
                                 + " days)")
                         .orElse(""));
         item("done to it: " + bed.lies());
+        bed.wentIn().forEach(piece -> item("went in: " + piece));
         String unit = pounds ? "lb" : "kg";
         double factor = pounds ? KILOGRAMS_IN_A_POUND : 1;
         bed.left()

@@ -15,6 +15,7 @@ import java.util.SortedSet;
  * @param since the day the bed was left empty; empty where the book does not say what stood there
  * @param tarpedSince the day the tarp was laid that lies there now
  * @param lies standing, on the ground or worked in, in words
+ * @param wentIn each piece, how much and on what evidence, in words
  * @param left dry mass still there, worked in or not, kg; empty where something is missing
  * @param share of what went in, 0 to 1
  * @param onTop dry mass standing or on the ground, kg
@@ -35,6 +36,7 @@ public record BedBreakdown(
         Optional<LocalDate> since,
         Optional<LocalDate> tarpedSince,
         String lies,
+        List<String> wentIn,
         Optional<Estimate> left,
         Optional<Estimate> share,
         Optional<Estimate> onTop,
@@ -48,6 +50,7 @@ public record BedBreakdown(
         SortedSet<Long> entries) {
     public BedBreakdown {
         after = List.copyOf(after);
+        wentIn = List.copyOf(wentIn);
         ready = List.copyOf(ready);
         parameters = List.copyOf(parameters);
         missing = List.copyOf(missing);

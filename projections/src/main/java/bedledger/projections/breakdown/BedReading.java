@@ -87,6 +87,7 @@ final class BedReading {
                 since,
                 Optional.ofNullable(state.tarp()).map(BedState.Laid::since),
                 lies(since),
+                going.stream().map(BedReading::wentIn).toList(),
                 readiness.map(known -> sum(each -> each.mass.times(each.shareLeft(at)))
                         .by("what went in x share left by decomposition days")),
                 readiness.flatMap(known -> share(at)),
@@ -131,6 +132,12 @@ final class BedReading {
                 : "how much went in: "
                         + (piece.missing().isEmpty() ? "not known" : String.join("; ", piece.missing()))
                         + "; weigh quadrats (bedledger did quadrats)";
+    }
+
+    private static String wentIn(Going each) {
+        return each.piece.what() + ": " + each.mass.inWords() + " dry, "
+                + each.piece.evidence().words()
+                + (each.piece.isSharedByArea() ? ", shared by area" : "");
     }
 
     private void say(boolean old, Return piece, String why) {
