@@ -84,4 +84,18 @@ class PhosphorusTest {
         book.did("sell", "lots=2025/RAD-1=40bunches", "as=organic");
         assertThat(balances().get(0).missing().get(0)).startsWith("the weight of what was sold");
     }
+
+    @Test
+    void aJoinedLotGoesBackToItsHarvestsByWeight() {
+        book.did("found", "beds=W1 W2", "crop=cabbage");
+        book.on("2025-08-01").did("harvest", "beds=W1", "crop=cabbage", "quantity=100kg", "lot=2025/CAB-1");
+        book.did("harvest", "beds=W2", "crop=cabbage", "quantity=50kg", "lot=2025/CAB-2");
+        book.on("2025-09-01").did("join-lots", "lots=2025/CAB-1=90kg 2025/CAB-2=30kg", "into=2025/CAB-S");
+        book.on("2025-10-01").did("sell", "lots=2025/CAB-S=40kg", "as=organic");
+        assertThat(balances())
+                .extracting(each -> each.sold().known().orElseThrow().best() / (0.001 * 0.9 * 0.436))
+                .satisfiesExactly(
+                        first -> assertThat(first).isCloseTo(30, within(1e-6)),
+                        second -> assertThat(second).isCloseTo(10, within(1e-6)));
+    }
 }
