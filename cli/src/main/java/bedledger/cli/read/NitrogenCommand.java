@@ -12,12 +12,12 @@ import bedledger.projections.nitrogen.Release;
 import bedledger.projections.phosphorus.Phosphorus;
 import bedledger.projections.returned.Options;
 import bedledger.projections.returned.Returned;
-import bedledger.projections.weather.FarmWeather;
 import bedledger.projections.weather.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -38,6 +38,7 @@ public final class NitrogenCommand implements Callable<Integer> {
     private static final Pattern PHOSPHORUS = Pattern.compile("(?i).*(\\bP\\b|P2O5|phosph).*", Pattern.DOTALL);
 
     private final Surroundings around;
+    private final Set<BedId> named = new HashSet<>();
 
     @Parameters(arity = "0..*", paramLabel = "BED", description = "only these beds, with every piece (all if left out)")
     List<String> beds = new ArrayList<>();
@@ -62,11 +63,14 @@ public final class NitrogenCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
-        beds.forEach(bed -> Bed.named(book, bed));
+        named.addAll(beds.stream().map(bed -> Bed.named(book, bed)).toList());
         LocalDate day = book.dayOr("--on", on);
-        Options counted = typical ? Options.DEFAULT.countingTypical() : Options.DEFAULT;
+        Options speaking = Options.DEFAULT.speaking(book.massUnit());
+        Options counted = typical ? speaking.countingTypical() : speaking;
+        WeatherFolder folder = WeatherFolder.of(book);
+        folder.unreadable().forEach(word -> around.err().println("Careful: " + word));
         Returned returned = Returned.of(book.farm(), book.tables(), day, counted);
-        Weather weather = FarmWeather.of(book.farm(), List.of(), Optional.empty(), book.today());
+        Weather weather = folder.weather(book);
         Nitrogen nitrogen = Nitrogen.of(book.farm(), returned, weather, counted);
         List<NitrogenTotal> totals = totals(nitrogen);
         List<Release> releases =
@@ -89,7 +93,7 @@ public final class NitrogenCommand implements Callable<Integer> {
     }
 
     private boolean asked(BedId bed) {
-        return beds.isEmpty() || beds.stream().anyMatch(bed.name()::equalsIgnoreCase);
+        return named.isEmpty() || named.contains(bed);
     }
 
     private List<NitrogenTotal> totals(Nitrogen nitrogen) {

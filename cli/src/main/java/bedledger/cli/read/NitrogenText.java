@@ -10,11 +10,28 @@ import bedledger.projections.nitrogen.Verdict;
 import bedledger.projections.returned.Sum;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The nitrogen page for people: the answer in one sentence, then the table, then what it rests on. */
 final class NitrogenText {
     private static final double KILOGRAMS_IN_A_POUND = 0.45359237;
+    private static final double OUNCES_IN_A_POUND = 16;
+    private static final double SQUARE_METRES_IN_A_HECTARE = 10_000;
+    /** Below it grams read better than kilograms. */
+    private static final double LITTLE_KILOGRAMS = 5;
+
+    private record Column(String name, Function<NitrogenTotal, Sum> sum, boolean band) {}
+
+    private static final List<Column> COLUMNS = List.of(
+            new Column("in it", NitrogenTotal::nitrogen, false),
+            new Column("set free", NitrogenTotal::freed, true),
+            new Column("not caught", NitrogenTotal::onLeakyDays, false),
+            new Column("in the end", NitrogenTotal::inTheEnd, true),
+            new Column("PNW 636", NitrogenTotal::coverCropLine, true),
+            new Column("RB209", NitrogenTotal::amendments, false));
 
     private final Surroundings around;
     private final String unit;
@@ -24,33 +41,35 @@ final class NitrogenText {
 
     NitrogenText(Surroundings around, boolean pounds, Nitrogen nitrogen, NitrogenTotal all) {
         this.around = around;
-        this.unit = pounds ? "lb" : "kg";
-        this.kilograms = pounds ? KILOGRAMS_IN_A_POUND : 1;
+        boolean little = all.nitrogen().known().map(Estimate::best).orElse(0.0) < LITTLE_KILOGRAMS;
+        this.unit = pounds ? (little ? "oz" : "lb") : (little ? "g" : "kg");
+        this.kilograms = (pounds ? KILOGRAMS_IN_A_POUND : 1) / (little ? pounds ? OUNCES_IN_A_POUND : 1000 : 1);
         this.nitrogen = nitrogen;
         this.all = all;
     }
 
-    /** One sentence that answers. */
+    /** One sentence that answers, or two. */
     String answer() {
         if (all.nitrogen().pieces() == 0) {
             return "Nothing went back by " + nitrogen.asOf() + ", so there is no nitrogen to tell of.";
         }
-        StringBuilder said = new StringBuilder("By " + nitrogen.asOf() + " residues ");
-        if (all.freed().known().isPresent()) {
-            said.append("set free ").append(figure(all.freed())).append(" of nitrogen");
-            said.append(all.onLeakyDays()
-                    .known()
-                    .filter(each -> each.best() > 0)
-                    .map(each -> ", " + amount(each) + " of it on days when nothing grew to catch it")
-                    .orElse(""));
-        } else {
-            said.append("have set free nobody knows how much nitrogen: no temperatures are on record");
-            said.append(all.inTheEnd()
-                    .known()
-                    .map(each -> "; in the end, decades on, it would be " + amount(each))
-                    .orElse(""));
+        String inTheEnd = all.inTheEnd()
+                .known()
+                .map(each -> " In the end, decades on, residues would set free " + amount(each) + " of nitrogen.")
+                .orElse("");
+        if (all.freed().known().isEmpty()) {
+            return "How much nitrogen is free by " + nitrogen.asOf() + " cannot be told: "
+                    + (all.inTheEnd().known().isEmpty()
+                            ? "of no residue are both nitrogen and C:N known."
+                            : "no temperatures are on record for the time." + inTheEnd);
         }
-        return said + ".";
+        return "By " + nitrogen.asOf() + " residues set free " + figure(all.freed()) + " of nitrogen"
+                + all.onLeakyDays()
+                        .known()
+                        .filter(each -> each.best() > 0)
+                        .map(each -> ", " + amount(each) + " of it on days when nothing grew to catch it")
+                        .orElse("")
+                + ".";
     }
 
     private String figure(Sum sum) {
@@ -61,7 +80,9 @@ final class NitrogenText {
     }
 
     private String amount(Estimate estimate) {
-        return Figure.band(estimate, kilograms) + " " + unit;
+        String band = Figure.band(estimate, kilograms);
+        int space = band.indexOf(' ');
+        return space < 0 ? band + " " + unit : band.substring(0, space) + " " + unit + band.substring(space);
     }
 
     void print(
@@ -71,6 +92,9 @@ final class NitrogenText {
             String by,
             boolean everyPiece) {
         paragraph(answer());
+        if (totals.isEmpty() && phosphorus.isEmpty()) {
+            return;
+        }
         next(releases).forEach(this::paragraph);
         if (!totals.isEmpty()) {
             around.out().println();
@@ -90,18 +114,18 @@ final class NitrogenText {
     private List<String> next(List<Release> releases) {
         List<String> said = new ArrayList<>();
         releases.stream()
-                .filter(each -> each.following().flatMap(Following::during).isPresent())
+                .filter(each -> each.following().isPresent() && !each.isAmendment())
                 .collect(Collectors.groupingBy(
                         each -> each.bed() + "|"
                                 + each.following().orElseThrow().planted(),
                         java.util.LinkedHashMap::new,
                         Collectors.toList()))
                 .values()
-                .forEach(some -> said.add(fed(some)));
+                .forEach(some -> fed(some).ifPresent(said::add));
         return said;
     }
 
-    private String fed(List<Release> some) {
+    private Optional<String> fed(List<Release> some) {
         Following next = some.get(0).following().orElseThrow();
         Sum during = Sum.of(some.stream()
                 .map(each -> each.following().orElseThrow().during())
@@ -109,46 +133,59 @@ final class NitrogenText {
         Sum before = Sum.of(some.stream()
                 .map(each -> each.following().orElseThrow().before())
                 .toList());
-        Verdict verdict = Verdict.of(during.known().orElseThrow());
-        String from = some.stream().map(each -> each.piece().what()).distinct().collect(Collectors.joining(", "));
-        return some.get(0).bed() + ": " + from + " " + verdict.words() + " the " + next.crop() + " of "
+        if (during.known().isEmpty()) {
+            return Optional.empty();
+        }
+        Verdict verdict = Verdict.of(during.known().get());
+        String from = some.stream()
+                .filter(each -> each.freed().isPresent())
+                .map(each -> each.piece().what())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return Optional.of(some.get(0).bed() + ": " + from + " " + verdict.words() + " the " + next.crop() + " of "
                 + next.planted() + ": " + figure(during) + (next.ended() ? " while it stood" : " so far") + ", "
-                + figure(before) + " before it was planted.";
+                + before.known().map(this::amount).orElse("not known") + " before it was planted.");
     }
 
+    /** Columns of which no row knows anything are left out, so that the others have room. */
     private TextTable table(List<NitrogenTotal> totals) {
-        TextTable table = new TextTable("of", "in it", "set free", "not caught", "in the end", "PNW 636", "RB209");
-        totals.forEach(total -> table.row(
-                total.of(),
-                cell(total.nitrogen()),
-                cell(total.freed()),
-                cell(total.onLeakyDays()),
-                cell(total.inTheEnd()),
-                cell(total.coverCropLine()),
-                cell(total.amendments())));
+        List<Column> columns = COLUMNS.stream()
+                .filter(column -> totals.stream()
+                        .anyMatch(total -> column.sum().apply(total).known().isPresent()))
+                .toList();
+        TextTable table =
+                new TextTable(Stream.concat(Stream.of("of"), columns.stream().map(Column::name))
+                        .toArray(String[]::new));
+        totals.forEach(total -> table.row(Stream.concat(
+                        Stream.of(total.of()),
+                        columns.stream().map(column -> cell(column.sum().apply(total), column.band())))
+                .toArray()));
         return table;
     }
 
-    private String cell(Sum sum) {
+    private String cell(Sum sum, boolean band) {
         if (sum.pieces() == 0) {
             return "–";
         }
-        String known = sum.known().map(each -> Figure.band(each, kilograms)).orElse("not known");
+        String known = sum.known()
+                .map(each -> band ? Figure.band(each, kilograms) : Figure.short3(each.best() / kilograms))
+                .orElse("not known");
         return sum.isComplete() || sum.known().isEmpty() ? known : known + " *";
     }
 
     private void legend(List<NitrogenTotal> totals) {
         boolean incomplete = totals.stream()
-                .anyMatch(total -> !total.nitrogen().isComplete()
-                        || !total.freed().isComplete()
-                        || !total.inTheEnd().isComplete());
+                .anyMatch(total -> COLUMNS.stream()
+                        .anyMatch(column -> !column.sum().apply(total).isComplete()));
         if (incomplete) {
-            paragraph(
-                    "* incomplete: not known for every piece; the sum is of what is known, never a nought for the rest.");
+            paragraph("* incomplete: not known for every piece; the sum is of what is known.");
         }
         paragraph("† no range is known for some coefficient in it; the true doubt is wider than shown.");
-        paragraph(
-                "Not caught: set free on days within a year when nothing grew on the bed and no tarp kept the rain off.");
+        if (totals.stream().anyMatch(total -> total.onLeakyDays().known().isPresent())) {
+            paragraph(
+                    "Not caught: set free within a year of its return on days when nothing grew on the bed and no tarp"
+                            + " kept the rain off.");
+        }
     }
 
     private void piece(Release release) {
@@ -157,7 +194,9 @@ final class NitrogenText {
                 + release.piece().kind().words() + ", " + release.piece().day() + " (entries "
                 + release.piece().entries().stream().map(number -> "#" + number).collect(Collectors.joining(" "))
                 + "): "
-                + release.nitrogen().map(each -> amount(each) + " N in it").orElse("its nitrogen is not known")
+                + release.nitrogen()
+                        .map(each -> amount(each) + " N in it" + perHectare(release, each))
+                        .orElse("its nitrogen is not known")
                 + release.freed().map(each -> ", " + amount(each) + " set free").orElse("")
                 + release.inTheEnd()
                         .map(each -> ", " + amount(each) + " in the end")
@@ -181,6 +220,11 @@ final class NitrogenText {
                                 .orElse("")));
         release.words().forEach(word -> paragraph("- " + word));
         release.missing().forEach(gap -> paragraph("- incomplete: " + gap));
+    }
+
+    private static String perHectare(Release release, Estimate nitrogen) {
+        double each = nitrogen.best() * SQUARE_METRES_IN_A_HECTARE / release.squareMetres();
+        return release.squareMetres() > 0 ? ", " + Math.round(each) + " kg/ha" : "";
     }
 
     private void autumn(List<Release> releases) {
@@ -215,6 +259,9 @@ final class NitrogenText {
                         : Figure.short3(each.surplus().best() / kilograms),
                 each.missing().isEmpty() ? "–" : String.join("; ", each.missing())));
         table.lines().forEach(around.out()::println);
+        paragraph(
+                "What was harvested and has no outlet on record is not counted as sold; what a crop's own residue brought"
+                        + " back was there before.");
         balances.stream()
                 .filter(each -> each.soilTest() != null)
                 .map(each -> "Soil test of " + each.bed() + ", " + each.soilTest())

@@ -8,12 +8,12 @@ import bedledger.projections.returned.Options;
 import bedledger.projections.returned.Returned;
 import bedledger.projections.soil.Soil;
 import bedledger.projections.soil.SoilOptions;
-import bedledger.projections.weather.FarmWeather;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -31,6 +31,7 @@ public final class SoilCommand implements Callable<Integer> {
     private static final double GRAMS_PER_PERCENT = 10;
 
     private final Surroundings around;
+    private final Set<BedId> named = new HashSet<>();
 
     @Parameters(arity = "0..*", paramLabel = "BED", description = "only these beds, in full (all if left out)")
     List<String> beds = new ArrayList<>();
@@ -82,17 +83,14 @@ public final class SoilCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
-        beds.forEach(bed -> Bed.named(book, bed));
+        named.addAll(beds.stream().map(bed -> Bed.named(book, bed)).toList());
         LocalDate day = book.dayOr("--on", on);
-        Options counted = typical ? Options.DEFAULT.countingTypical() : Options.DEFAULT;
+        Options speaking = Options.DEFAULT.speaking(book.massUnit());
+        Options counted = typical ? speaking.countingTypical() : speaking;
+        WeatherFolder folder = WeatherFolder.of(book);
+        folder.unreadable().forEach(word -> around.err().println("Careful: " + word));
         Returned returned = Returned.of(book.farm(), book.tables(), day, counted);
-        Soil soil = Soil.of(
-                book.farm(),
-                returned,
-                FarmWeather.of(book.farm(), List.of(), Optional.empty(), book.today()),
-                counted,
-                given(),
-                this::asked);
+        Soil soil = Soil.of(book.farm(), returned, folder.weather(book), counted, given(), this::asked);
         SoilText text = new SoilText(around, soil);
         SoilView view = SoilView.of(book, text.answer(), soil);
         return new Output(around, options).print(view, view.table(), out -> {
@@ -102,7 +100,7 @@ public final class SoilCommand implements Callable<Integer> {
     }
 
     private boolean asked(BedId bed) {
-        return beds.isEmpty() || beds.stream().anyMatch(bed.name()::equalsIgnoreCase);
+        return named.isEmpty() || named.contains(bed);
     }
 
     private SoilOptions given() {

@@ -54,6 +54,9 @@ final class SoilText {
 
     void print(boolean inFull) {
         paragraph(answer());
+        if (soil.beds().isEmpty()) {
+            return;
+        }
         compositeNotice();
         around.out().println();
         around.out()

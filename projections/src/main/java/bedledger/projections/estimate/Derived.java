@@ -61,7 +61,8 @@ public final class Derived {
                 : new Deviation(range.low() - value, range.high() - value, true, "");
         SortedMap<String, Deviation> one = new TreeMap<>();
         one.put(parameter.key(), deviation);
-        return new Estimate(value, parameter.unit(), one, Grounds.NONE.citing(parameter.citation()), false);
+        String unit = parameter.unit().equals("-") ? "" : parameter.unit();
+        return new Estimate(value, unit, one, Grounds.NONE.citing(parameter.citation()), false);
     }
 
     /** A value in doubt between two ends, under a name of its own. */

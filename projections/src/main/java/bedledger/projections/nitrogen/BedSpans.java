@@ -10,6 +10,7 @@ import bedledger.language.Step;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -49,8 +50,12 @@ final class BedSpans {
                 || entry.fact() instanceof Fertility.Incorporated;
     }
 
+    /** A harrow buries a part only, under whatever name it was entered. */
     static boolean isHarrowing(Entry entry) {
-        return entry.fact() instanceof BedWork.Harrowed;
+        boolean withHarrow = entry.fact() instanceof Fertility.Incorporated incorporated
+                && incorporated.implement() != null
+                && incorporated.implement().toLowerCase(Locale.ROOT).contains("harrow");
+        return entry.fact() instanceof BedWork.Harrowed || withHarrow;
     }
 
     private static Entry deeper(Entry one, Entry other) {

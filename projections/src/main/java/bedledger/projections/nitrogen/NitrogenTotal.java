@@ -1,7 +1,6 @@
 package bedledger.projections.nitrogen;
 
 import bedledger.projections.estimate.Estimate;
-import bedledger.projections.returned.SourceKind;
 import bedledger.projections.returned.Sum;
 import java.util.List;
 import java.util.Optional;
@@ -41,12 +40,10 @@ public record NitrogenTotal(
         List<String> nextCrops,
         SortedSet<Long> entries) {
     static NitrogenTotal of(String of, OptionalDouble squareMetres, List<Release> releases) {
-        List<Release> residues = releases.stream()
-                .filter(each -> !isAmendment(each.piece().kind()))
-                .toList();
-        List<Release> spread = releases.stream()
-                .filter(each -> isAmendment(each.piece().kind()))
-                .toList();
+        List<Release> residues =
+                releases.stream().filter(each -> !each.isAmendment()).toList();
+        List<Release> spread =
+                releases.stream().filter(each -> each.isAmendment()).toList();
         List<Release> shoots =
                 residues.stream().filter(each -> each.piece().kind().isShoots()).toList();
         List<Release> followed =
@@ -76,10 +73,6 @@ public record NitrogenTotal(
                         .distinct()
                         .toList(),
                 entries);
-    }
-
-    private static boolean isAmendment(SourceKind kind) {
-        return kind == SourceKind.COMPOST || kind == SourceKind.MANURE || kind == SourceKind.MATERIAL;
     }
 
     private static Sum sum(List<Release> releases, Function<Release, Optional<Estimate>> figure) {

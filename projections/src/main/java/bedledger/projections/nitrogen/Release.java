@@ -3,9 +3,12 @@ package bedledger.projections.nitrogen;
 import bedledger.language.BedId;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Return;
+import bedledger.projections.returned.SourceKind;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -36,9 +39,17 @@ public record Release(
         boolean highNitrogenInAutumn,
         List<String> missing,
         List<String> words) {
+    private static final Set<SourceKind> AMENDMENTS =
+            EnumSet.of(SourceKind.COMPOST, SourceKind.MANURE, SourceKind.MATERIAL);
+
     public Release {
         missing = List.copyOf(missing);
         words = List.copyOf(words);
+    }
+
+    /** Whether it is manure, compost or a listed material, of which only the next crop's share is known. */
+    public boolean isAmendment() {
+        return AMENDMENTS.contains(piece.kind());
     }
 
     /**
