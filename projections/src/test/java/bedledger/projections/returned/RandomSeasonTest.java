@@ -253,22 +253,18 @@ class RandomSeasonTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void aHarvestThatNobodyWeighedIsIncompleteAndNeverANumber(long seed) {
-        List<Entry> counted = Rewritten.countedInHeads(RandomSeason.metric(seed).entries());
+        List<Return> pieces = returned(RandomSeason.countedInHeads(seed)).pieces();
 
-        assertThat(ReedEnd.returned(Farm.of(counted)).pieces().stream().filter(RandomSeasonTest::shootsFromYield))
-                .allSatisfy(piece -> {
-                    assertThat(piece.matter().estimates()).isEmpty();
-                    assertThat(piece.missing()).anyMatch(each -> each.startsWith("the weight of 30 heads"));
-                });
+        assertThat(pieces.stream().filter(RandomSeasonTest::shootsFromYield)).allSatisfy(piece -> {
+            assertThat(piece.matter().estimates()).isEmpty();
+            assertThat(piece.missing()).anyMatch(each -> each.startsWith("the weight of 30 heads"));
+        });
     }
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void aCropTheTablesDoNotKnowIsIncompleteAndNeverANumber(long seed) {
-        List<Entry> unknown =
-                new Rewritten("sea kale").in(RandomSeason.metric(seed).entries());
-
-        List<Return> pieces = ReedEnd.returned(Farm.of(unknown)).pieces();
+        List<Return> pieces = returned(RandomSeason.growing(seed, "sea kale")).pieces();
 
         assertThat(pieces.stream().filter(piece -> piece.what().equals("sea kale")))
                 .isNotEmpty()

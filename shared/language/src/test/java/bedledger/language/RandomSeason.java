@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 
@@ -23,30 +24,41 @@ public final class RandomSeason {
     private static final BigDecimal GRAMS_IN_A_POUND = new BigDecimal("453.59237");
     private static final BigDecimal METRES_IN_A_FOOT = new BigDecimal("0.3048");
 
+    /** How the same season is told: in which units, how heavy its harvests, which crops, by weight or by the head. */
+    private record Telling(boolean us, double harvests, UnaryOperator<String> crop, boolean heads) {}
+
     private final RandomGenerator random;
-    private final boolean us;
-    private final double harvests;
+    private final Telling telling;
     private final SeasonBook book = new SeasonBook();
     private int lots;
 
-    private RandomSeason(long seed, boolean us, double harvests) {
+    private RandomSeason(long seed, Telling telling) {
         this.random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
-        this.us = us;
-        this.harvests = harvests;
+        this.telling = telling;
     }
 
     public static SeasonBook metric(long seed) {
-        return new RandomSeason(seed, false, 1).written();
+        return new RandomSeason(seed, new Telling(false, 1, crop -> crop, false)).written();
     }
 
     /** The same season in feet and pounds. */
     public static SeasonBook usCustomary(long seed) {
-        return new RandomSeason(seed, true, 1).written();
+        return new RandomSeason(seed, new Telling(true, 1, crop -> crop, false)).written();
     }
 
     /** The same season, every harvest heavier or lighter by a factor. */
     public static SeasonBook harvesting(long seed, double factor) {
-        return new RandomSeason(seed, false, factor).written();
+        return new RandomSeason(seed, new Telling(false, factor, crop -> crop, false)).written();
+    }
+
+    /** The same season, every vegetable in it this one. */
+    public static SeasonBook growing(long seed, String crop) {
+        return new RandomSeason(seed, new Telling(false, 1, any -> crop, false)).written();
+    }
+
+    /** The same season, every harvest counted in heads and none weighed. */
+    public static SeasonBook countedInHeads(long seed) {
+        return new RandomSeason(seed, new Telling(false, 1, crop -> crop, true)).written();
     }
 
     private SeasonBook written() {
@@ -87,18 +99,19 @@ public final class RandomSeason {
     }
 
     private LocalDate vegetable(String beds, LocalDate planted) {
-        String crop = CROPS.get(random.nextInt(CROPS.size()));
+        String crop = telling.crop().apply(CROPS.get(random.nextInt(CROPS.size())));
         book.on(planted.toString()).did("transplant", "beds=" + beds, "crop=" + crop);
         LocalDate day = planted.plusDays(40 + random.nextInt(50));
         int picks = 1 + random.nextInt(3);
         for (int pick = 1; pick <= picks; pick++) {
             String last = pick == picks ? "yes" : "no";
+            double much = telling.harvests() * (4 + random.nextInt(60));
             book.on(day.toString())
                     .did(
                             "harvest",
                             "beds=" + beds,
                             "crop=" + crop,
-                            "quantity=" + kilograms(harvests * (4 + random.nextInt(60))),
+                            "quantity=" + (telling.heads() ? "30heads" : kilograms(much)),
                             "lot=2025/L-" + ++lots,
                             "last=" + last);
             day = day.plusDays(1 + random.nextInt(6));
@@ -150,12 +163,16 @@ public final class RandomSeason {
 
     private String kilograms(double mass) {
         BigDecimal grams = new BigDecimal(mass * 1000);
-        return us ? number(grams.divide(GRAMS_IN_A_POUND, 9, RoundingMode.HALF_UP)) + "lb" : number(grams) + "g";
+        return telling.us()
+                ? number(grams.divide(GRAMS_IN_A_POUND, 9, RoundingMode.HALF_UP)) + "lb"
+                : number(grams) + "g";
     }
 
     private String metres(double length) {
         BigDecimal metres = new BigDecimal(length);
-        return us ? number(metres.divide(METRES_IN_A_FOOT, 9, RoundingMode.HALF_UP)) + "ft" : number(metres) + "m";
+        return telling.us()
+                ? number(metres.divide(METRES_IN_A_FOOT, 9, RoundingMode.HALF_UP)) + "ft"
+                : number(metres) + "m";
     }
 
     private static String number(BigDecimal value) {
