@@ -60,8 +60,8 @@ public record Points(
         List<Days.Mark> marks = seasons.stream()
                 .map(season -> new Days.Mark(season.from(), season.name()))
                 .toList();
-        Days days =
-                new Days(seasons.get(0).from(), seasons.get(seasons.size() - 1).to().plusDays(ROOM), marks);
+        Days days = new Days(
+                seasons.get(0).from(), seasons.get(seasons.size() - 1).to().plusDays(ROOM), marks);
         XYPlot plot = new XYPlot(null, days, scale(), new XYLineAndShapeRenderer());
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);

@@ -13,7 +13,8 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 /** Says on each link where it leads, as ISO 14289-1, 7.18.5 asks; the library says it only on the tag around the link. */
 final class LinkWords {
     static void into(PDDocument document) throws IOException {
-        PDNumberTreeNode tags = document.getDocumentCatalog().getStructureTreeRoot().getParentTree();
+        PDNumberTreeNode tags =
+                document.getDocumentCatalog().getStructureTreeRoot().getParentTree();
         for (PDPage page : document.getPages()) {
             for (PDAnnotation annotation : page.getAnnotations()) {
                 if (annotation instanceof PDAnnotationLink && annotation.getContents() == null) {

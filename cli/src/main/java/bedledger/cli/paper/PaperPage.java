@@ -28,7 +28,8 @@ final class PaperPage {
         // A region is named by a table's caption on the screen; on paper nothing scrolls.
         all("*").forEach(element -> element.removeAttribute("tabindex"));
         drawings.forEach(this::draw);
-        all("a").forEach(link -> link.setAttribute("title", "Leads to: " + link.getTextContent().strip()));
+        all("a").forEach(link ->
+                link.setAttribute("title", "Leads to: " + link.getTextContent().strip()));
         bookmarks();
     }
 

@@ -54,11 +54,13 @@ record SeasonsView(
 
     static SeasonsView of(ReadBook book, Trends trends, Measure measure) {
         List<CellView> all = new ArrayList<>();
-        trends.seasons().forEach(season -> all.add(cell(null, season, trends.inputs().of(season), measure, trends)));
+        trends.seasons()
+                .forEach(season -> all.add(cell(null, season, trends.inputs().of(season), measure, trends)));
         List<CellView> beds = new ArrayList<>();
         for (BedId bed : trends.beds()) {
-            trends.seasons().forEach(season ->
-                    beds.add(cell(bed, season, trends.inputs().of(bed, season), measure, trends)));
+            trends.seasons()
+                    .forEach(
+                            season -> beds.add(cell(bed, season, trends.inputs().of(bed, season), measure, trends)));
         }
         return new SeasonsView(
                 book.opened().practice(),
@@ -69,7 +71,9 @@ record SeasonsView(
                 Estimate.RULE,
                 trends.seasons().stream()
                         .map(season -> new SeasonView(
-                                season.name(), season.from().toString(), season.to().toString()))
+                                season.name(),
+                                season.from().toString(),
+                                season.to().toString()))
                         .toList(),
                 all,
                 beds);

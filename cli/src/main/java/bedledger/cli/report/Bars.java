@@ -1,9 +1,9 @@
 package bedledger.cli.report;
 
-import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Palette;
 import bedledger.cli.chart.Swatch;
+import bedledger.cli.read.PerArea;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Sum;

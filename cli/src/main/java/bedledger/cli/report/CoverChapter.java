@@ -99,16 +99,19 @@ final class CoverChapter {
         List<String> columns =
                 List.of("season", "crop", "cover crop", "living cover", "mulch", "tarp", "bare", "days in all");
         return Table.grouped(
-                "table-cover",
-                "Days of each season by what covered the bed",
-                "There is no bed.",
-                columns,
-                asked.beds().stream()
-                        .map(bed -> new Table.Group(
-                                "Bed " + bed,
-                                columns.size(),
-                                asked.seasons().stream()
-                                        .map(season -> row(bed, season)).toList())).toList()).numbersIn(1, columns.size());
+                        "table-cover",
+                        "Days of each season by what covered the bed",
+                        "There is no bed.",
+                        columns,
+                        asked.beds().stream()
+                                .map(bed -> new Table.Group(
+                                        "Bed " + bed,
+                                        columns.size(),
+                                        asked.seasons().stream()
+                                                .map(season -> row(bed, season))
+                                                .toList()))
+                                .toList())
+                .numbersIn(1, columns.size());
     }
 
     private Row row(BedId bed, Season season) {

@@ -1,11 +1,11 @@
 package bedledger.cli.report;
 
-import bedledger.cli.read.PerArea;
-import bedledger.cli.read.Output;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Key;
 import bedledger.cli.chart.StackedBars;
 import bedledger.cli.chart.Swatch;
+import bedledger.cli.read.Output;
+import bedledger.cli.read.PerArea;
 import bedledger.language.BedId;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Hauled;
@@ -22,14 +22,13 @@ import java.util.OptionalDouble;
 
 /** How much of what went back was measured, and what was hauled off instead. */
 final class EvidenceChapter {
-        private static final int PERCENT = 100;
+    private static final int PERCENT = 100;
     private static final int WIDE = 600;
     private static final int HIGH = 230;
     private static final Swatch MEASURED =
             new Swatch("m", "measured or written down", new Color(0x55504a), Swatch.Pattern.SOLID);
     private static final Swatch ESTIMATED = new Swatch("n", "estimated", new Color(0x55504a), Swatch.Pattern.HATCHED);
 
-    
     private final SeasonsAsked asked;
     private final PerArea unit;
 
@@ -51,7 +50,6 @@ final class EvidenceChapter {
                                 new Key("key-evidence", "Key: evidence", List.of(MEASURED, ESTIMATED), 2), "")),
                         Block.picture(picture()),
                         Block.table(shares()),
-
                         Block.text(
                                 "What was hauled off is the shoots alone; roots pulled with them are not counted, and neither"
                                         + " is the harvest itself. “Went back” is the crop and cover-crop shoots of the same season."),
@@ -60,7 +58,7 @@ final class EvidenceChapter {
                 new Chapter.DataFile("evidence.csv", data()));
     }
 
-        /** The measured and the estimated part of what is known of each season. */
+    /** The measured and the estimated part of what is known of each season. */
     private Picture picture() {
         List<Bar> bars = asked.seasons().stream()
                 .map(season -> bar(season.name(), asked.trends().inputs().of(season)))
@@ -114,9 +112,12 @@ final class EvidenceChapter {
                                         season.name(), asked.trends().inputs().of(bed, season)))
                                 .toList())));
         return Table.grouped(
-                "table-evidence",
-                "Dry matter returned by evidence, in " + unit.unit() + " of bed top",
-                "Nothing went back.", columns, groups).numbersIn(1, 4);
+                        "table-evidence",
+                        "Dry matter returned by evidence, in " + unit.unit() + " of bed top",
+                        "Nothing went back.",
+                        columns,
+                        groups)
+                .numbersIn(1, 4);
     }
 
     private Row share(String name, Input input) {
@@ -150,10 +151,12 @@ final class EvidenceChapter {
             }
         }
         return Table.of(
-                "table-hauled",
-                "Shoots hauled off and shoots that went back, dry, in " + unit.unit() + " of bed top",
-                "No residue was hauled off, as far as the book says.",
-                List.of("bed", "season", "hauled off", "went back", "hauled off of both", "entries"), rows).numbersIn(2, 5);
+                        "table-hauled",
+                        "Shoots hauled off and shoots that went back, dry, in " + unit.unit() + " of bed top",
+                        "No residue was hauled off, as far as the book says.",
+                        List.of("bed", "season", "hauled off", "went back", "hauled off of both", "entries"),
+                        rows)
+                .numbersIn(2, 5);
     }
 
     private Row row(Carted carted) {
@@ -210,10 +213,12 @@ final class EvidenceChapter {
                     Cell.whole("#" + haul.entry().number())));
         }
         return Table.of(
-                "table-hauls",
-                "Each haul, dry shoots with low and high, and where it went",
-                "No residue was hauled off, as far as the book says.",
-                List.of("day", "beds", "crop", "dry", "to", "entry"), rows).numbersIn(3, 4);
+                        "table-hauls",
+                        "Each haul, dry shoots with low and high, and where it went",
+                        "No residue was hauled off, as far as the book says.",
+                        List.of("day", "beds", "crop", "dry", "to", "entry"),
+                        rows)
+                .numbersIn(3, 4);
     }
 
     private static String where(Hauled haul) {

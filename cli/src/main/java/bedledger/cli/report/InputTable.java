@@ -1,8 +1,8 @@
 package bedledger.cli.report;
 
-import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Palette;
 import bedledger.cli.read.Output;
+import bedledger.cli.read.PerArea;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Sum;

@@ -1,10 +1,9 @@
 package bedledger.cli.report;
 
-import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Key;
 import bedledger.cli.chart.StackedBars;
-
+import bedledger.cli.read.PerArea;
 import bedledger.language.BedId;
 import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Return;
@@ -84,13 +83,10 @@ final class ReturnedChapter {
     }
 
     private String intro() {
-        String roots = measure == Measure.DRY
-                ? ""
-                : " Where the tables hold no " + measure.words()
-                        + " of roots, a bar ends with “+ ?”: there is more that is not known.";
         return "In " + unit.unit() + " of bed top, paths not counted. Solid: measured, or a quantity as written down."
-                + " Hatched: estimated from the harvest. The line beside a bar is its low to high;"
-                + " guesses from typical yields are left out." + roots;
+                + " Hatched: estimated from the harvest. "
+                + " guesses from typical yields are left out. A figure that ends with “+ ?” has a part that is not known: there is more."
+                + " The line in a bar reaches from low to high.";
     }
 
     private Picture seasons() {
@@ -142,21 +138,29 @@ final class ReturnedChapter {
     private Table seasonTable() {
         InputTable table = new InputTable(measure, unit, sources);
         return Table.of(
-                "table-" + measure.words() + "-seasons",
-                title() + " to all beds, in " + unit.unit() + " of bed top",
-                nothing(),
-                table.columns("season"),
-                asked.seasons().stream()
-                        .map(season -> table.row(season.name(), asked.trends().inputs().of(season))).toList()).numbersIn(1, sources.size() + 4); } private Table bedTable() {
+                        "table-" + measure.words() + "-seasons",
+                        title() + " to all beds, in " + unit.unit() + " of bed top",
+                        nothing(),
+                        table.columns("season"),
+                        asked.seasons().stream()
+                                .map(season -> table.row(
+                                        season.name(), asked.trends().inputs().of(season)))
+                                .toList())
+                .numbersIn(1, sources.size() + 4);
+    }
+
+    private Table bedTable() {
         InputTable table = new InputTable(measure, unit, sources);
         List<String> columns = table.columns("season");
         return Table.grouped(
-                "table-" + measure.words() + "-beds",
-                title() + " to each bed, in " + unit.unit() + " of bed top",
-                nothing(),
-                columns,
-                asked.beds().stream()
-                        .map(bed -> new Table.Group("Bed " + bed, columns.size(), rows(table, bed))).toList()).numbersIn(1, columns.size() - 1);
+                        "table-" + measure.words() + "-beds",
+                        title() + " to each bed, in " + unit.unit() + " of bed top",
+                        nothing(),
+                        columns,
+                        asked.beds().stream()
+                                .map(bed -> new Table.Group("Bed " + bed, columns.size(), rows(table, bed)))
+                                .toList())
+                .numbersIn(1, columns.size() - 1);
     }
 
     private List<Row> rows(InputTable table, BedId bed) {

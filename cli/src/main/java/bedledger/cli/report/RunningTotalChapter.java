@@ -1,10 +1,9 @@
 package bedledger.cli.report;
 
-import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Bar;
 import bedledger.cli.chart.Key;
 import bedledger.cli.chart.StackedBars;
-
+import bedledger.cli.read.PerArea;
 import bedledger.language.BedId;
 import bedledger.language.FieldId;
 import bedledger.projections.returned.Measure;
@@ -96,9 +95,12 @@ final class RunningTotalChapter {
                         .toList())));
         asked.beds().forEach(bed -> groups.add(new Table.Group("Bed " + bed, columns.size(), rows(table, bed))));
         return Table.grouped(
-                "table-running-total",
-                "Dry matter returned since the first season, in " + unit.unit() + " of bed top",
-                "Nothing went back.", columns, groups).numbersIn(1, columns.size() - 1);
+                        "table-running-total",
+                        "Dry matter returned since the first season, in " + unit.unit() + " of bed top",
+                        "Nothing went back.",
+                        columns,
+                        groups)
+                .numbersIn(1, columns.size() - 1);
     }
 
     private List<Row> rows(InputTable table, BedId bed) {

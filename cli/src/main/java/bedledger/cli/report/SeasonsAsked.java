@@ -1,7 +1,7 @@
 package bedledger.cli.report;
 
-import bedledger.cli.read.PerArea;
 import bedledger.cli.chart.Strip;
+import bedledger.cli.read.PerArea;
 import bedledger.cli.read.ReadBook;
 import bedledger.language.BedId;
 import bedledger.projections.returned.Measure;

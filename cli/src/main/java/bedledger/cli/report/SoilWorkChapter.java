@@ -89,16 +89,19 @@ final class SoilWorkChapter {
         List<String> columns = List.of(
                 "season", "passes that mix", "deepest", "depth not recorded", "passes with the broadfork", "entries");
         return Table.grouped(
-                "table-soil-work",
-                "Passes over each bed; where the number was not recorded, one is counted and the sum marked “at least”",
-                "No working of the soil is on record.",
-                columns,
-                asked.beds().stream()
-                        .map(bed -> new Table.Group(
-                                "Bed " + bed,
-                                columns.size(),
-                                asked.seasons().stream()
-                                        .map(season -> row(bed, season)).toList())).toList()).numbersIn(1, 5);
+                        "table-soil-work",
+                        "Passes over each bed; where the number was not recorded, one is counted and the sum marked “at least”",
+                        "No working of the soil is on record.",
+                        columns,
+                        asked.beds().stream()
+                                .map(bed -> new Table.Group(
+                                        "Bed " + bed,
+                                        columns.size(),
+                                        asked.seasons().stream()
+                                                .map(season -> row(bed, season))
+                                                .toList()))
+                                .toList())
+                .numbersIn(1, 5);
     }
 
     private Row row(BedId bed, Season season) {
