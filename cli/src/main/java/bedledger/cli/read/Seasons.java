@@ -93,16 +93,15 @@ public final class Seasons implements Callable<Integer> {
         TextTable table = by.equals("bed") ? byBed(trends, measure, unit) : bySeason(trends, measure, unit);
         List<String> lines = table.lines();
         lines.forEach(around.out()::println);
-        marks(lines, measure);
+        marks(lines);
         around.out().println();
         around.out().println("The same as charts, with coefficients: bedledger report --for agronomist");
     }
 
-    private void marks(List<String> lines, Measure measure) {
+    private void marks(List<String> lines) {
         if (lines.stream().anyMatch(line -> line.contains("*"))) {
-            paragraph("* incomplete: not known for every piece"
-                    + (measure == Measure.DRY ? "" : " (the tables hold none of roots)")
-                    + ", or a guess from a typical yield was left out. The sum is of what is known.");
+            paragraph(
+                    "* incomplete: not known for every piece, or a guess from a typical yield was left out. The sum is of what is known.");
         }
         if (lines.stream().anyMatch(line -> line.contains("†"))) {
             paragraph("† no range is known for some coefficient in it; the true doubt is wider than shown.");

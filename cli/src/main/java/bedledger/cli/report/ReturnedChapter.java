@@ -83,13 +83,10 @@ final class ReturnedChapter {
     }
 
     private String intro() {
-        String roots = measure == Measure.DRY
-                ? ""
-                : " Where the tables hold no " + measure.words()
-                        + " of roots, a bar ends with “+ ?”: there is more that is not known.";
         return "In " + unit.unit() + " of bed top, paths not counted. Solid: measured, or a quantity as written down."
-                + " Hatched: estimated from the harvest. The line beside a bar is its low to high;"
-                + " guesses from typical yields are left out." + roots;
+                + " Hatched: estimated from the harvest. "
+                + " guesses from typical yields are left out. A figure that ends with “+ ?” has a part that is not known: there is more."
+                + " The line in a bar reaches from low to high.";
     }
 
     private Picture seasons() {

@@ -47,7 +47,7 @@ class BrowserTest {
     private static final String SETTLED = "const [row, done] = arguments; setTimeout(() => {"
             + " const top = row.getBoundingClientRect().top; done(top >= 0 && top < window.innerHeight); }, 500)";
 
-    private static final String MISSING = "The report was not looked at in a browser: there is no " + BROWSER + " with "
+    static final String MISSING = "The report was not looked at in a browser: there is no " + BROWSER + " with "
             + DRIVER + ". On Debian: apt-get install chromium chromium-driver";
 
     @TempDir
@@ -61,20 +61,24 @@ class BrowserTest {
     @BeforeAll
     static void startTheBrowser() {
         if (isHere()) {
-            ChromeOptions options = new ChromeOptions();
-            options.setBinary(BROWSER.toFile());
-            options.addArguments(QUIET);
-            options.addArguments("--user-data-dir=" + profile);
-            ChromeDriverService driver = new ChromeDriverService.Builder()
-                    .usingDriverExecutable(DRIVER.toFile())
-                    .build();
-            browser = new ChromeDriver(driver, options);
+            browser = started(profile);
         } else {
             System.err.println(MISSING);
         }
     }
 
-    private static boolean isHere() {
+    static ChromeDriver started(Path profile) {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(BROWSER.toFile());
+        options.addArguments(QUIET);
+        options.addArguments("--user-data-dir=" + profile);
+        ChromeDriverService driver = new ChromeDriverService.Builder()
+                .usingDriverExecutable(DRIVER.toFile())
+                .build();
+        return new ChromeDriver(driver, options);
+    }
+
+    static boolean isHere() {
         return Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER);
     }
 
@@ -93,6 +97,10 @@ class BrowserTest {
     }
 
     private static void width(int pixels) {
+        width(browser, pixels);
+    }
+
+    static void width(ChromeDriver browser, int pixels) {
         browser.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", false));
@@ -103,6 +111,11 @@ class BrowserTest {
     @ValueSource(ints = {1280, 320})
     void axeFindsNothing(int pixels) {
         width(pixels);
+        assertThat(violations(browser)).isEmpty();
+    }
+
+    /** What axe finds in the page that is open, in words. */
+    static List<String> violations(ChromeDriver browser) {
         AxeRunOptions violations = new AxeRunOptions();
         violations.setResultTypes(List.of("violations"));
         AxeBuilder axe = new AxeBuilder().withOptions(violations).withTags(WCAG);
@@ -112,7 +125,7 @@ class BrowserTest {
         assertThat(results.getPasses().stream().map(Rule::getId))
                 .contains(
                         "color-contrast", "target-size", "html-has-lang", "landmark-unique", "region", "heading-order");
-        assertThat(results.getViolations().stream().map(BrowserTest::words)).isEmpty();
+        return results.getViolations().stream().map(BrowserTest::words).toList();
     }
 
     @Test

@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedledger.cli.Bedledger;
 import bedledger.cli.Surroundings;
+import bedledger.cli.read.ReadBook;
+import bedledger.language.BookKeeping;
+import bedledger.language.Entry;
+import bedledger.language.Farm;
+import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.store.BookReader;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -14,7 +20,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGeneratorFactory;
 
@@ -61,6 +69,16 @@ record Desktop(Path folder) {
         int exit = new Bedledger(around).run(words);
         assertThat(exit).as("exit code; it said: %s %s", out, err).isZero();
         return out.toString(StandardCharsets.UTF_8);
+    }
+
+    /** The agronomist's report of a book, before it is written. */
+    SeasonsReport seasons(String book, String day) {
+        BookFolder place = new BookFolder(folder.resolve(book));
+        List<Entry> entries = BookReader.of(place).entries();
+        BookKeeping.BookOpened opened = (BookKeeping.BookOpened) entries.get(0).fact();
+        LocalDate on = LocalDate.parse(day);
+        ReadBook read = new ReadBook(place, opened, Farm.of(entries), null, on);
+        return SeasonsReport.of(SeasonsAsked.of(read, on), Seal.of(place), CLOCK.instant());
     }
 
     /** Writes a report of a book and reads it. */
