@@ -4,7 +4,6 @@ import bedledger.cli.chart.Drawing;
 import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
-import com.openhtmltopdf.render.RenderingContext;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.Map;
@@ -30,19 +29,11 @@ final class Drawings implements FSObjectDrawerFactory {
         if (drawing == null) {
             throw new IllegalStateException("The page asks for a drawing that was not handed in.");
         }
-        return (object, x, y, width, height, device, context, dots) ->
-                draw(drawing, x, y, width, height, device, context, dots);
+        return (object, x, y, width, height, device, context, dots) -> draw(drawing, x, y, width, height, device, dots);
     }
 
     private static Map<Shape, String> draw(
-            Drawing drawing,
-            double x,
-            double y,
-            double width,
-            double height,
-            OutputDevice device,
-            RenderingContext context,
-            int dots) {
+            Drawing drawing, double x, double y, double width, double height, OutputDevice device, int dots) {
         device.drawWithGraphics((float) x, (float) y, (float) width / dots, (float) height / dots, graphics -> {
             double scale = width / dots / drawing.width();
             graphics.scale(scale, scale);
