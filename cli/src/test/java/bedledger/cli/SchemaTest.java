@@ -59,6 +59,8 @@ class SchemaTest {
                 Map.entry("returned", "returned --book farm --by flip --as-known-on 2025-09-01"),
                 Map.entry("returned", "returned --book farm --by season"),
                 Map.entry("returned", "returned --book empty"),
+                Map.entry("gaps", "gaps --book farm --on 2025-12-31"),
+                Map.entry("gaps", "gaps --book empty"),
                 Map.entry("report", "report --book farm --on 2025-12-31"),
                 Map.entry("rules", "rules"),
                 Map.entry("rules-tables", "rules --tables"),

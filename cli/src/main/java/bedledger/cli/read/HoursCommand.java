@@ -60,7 +60,8 @@ public final class HoursCommand implements Callable<Integer> {
         LocalDate last = book.dayOr("--to", to);
         LocalDate first = from == null ? firstDay(book, last) : book.dayOr("--from", from);
         if (first.isAfter(last)) {
-            throw new Failure(Exit.USAGE, "--from " + first + " lies after --to " + last + ". Turn the two days round.");
+            throw new Failure(
+                    Exit.USAGE, "--from " + first + " lies after --to " + last + ". Turn the two days round.");
         }
         Hours hours = Hours.of(book.farm(), first, last, asked);
         InPlace inPlace = InPlace.of(book.farm(), first, last, asked);
@@ -99,8 +100,11 @@ public final class HoursCommand implements Callable<Integer> {
                 numbers(line)));
         table.lines().forEach(around.out()::println);
         HoursLine all = hours.all();
-        paragraph("Together: " + (all.withMinutes() == 0 ? "not recorded" : minutes(all) + " person-minutes, "
-                + Figure.short3(all.minutes() / 60) + " hours") + "; " + all.words() + ".");
+        paragraph("Together: "
+                + (all.withMinutes() == 0
+                        ? "not recorded"
+                        : minutes(all) + " person-minutes, " + Figure.short3(all.minutes() / 60) + " hours")
+                + "; " + all.words() + ".");
         if (!all.isComplete()) {
             paragraph("* incomplete: the other steps have no people or no minutes on record and are not in the sum.");
         }
@@ -109,8 +113,8 @@ public final class HoursCommand implements Callable<Integer> {
     }
 
     private void print(InPlace inPlace) {
-        String where = inPlace.flips() + (inPlace.flips() == 1 ? " flip" : " flips") + " with the residue flailed in place, "
-                + Figure.short3(inPlace.squareMetres()) + " m²";
+        String where = inPlace.flips() + (inPlace.flips() == 1 ? " flip" : " flips")
+                + " with the residue flailed in place, " + Figure.short3(inPlace.squareMetres()) + " m²";
         if (inPlace.hauled().isEmpty() || inPlace.saved().isEmpty()) {
             paragraph("What leaving residue in place saved (" + where + "): incomplete.");
             inPlace.missing().forEach(gap -> paragraph("- " + gap));
@@ -127,12 +131,13 @@ public final class HoursCommand implements Callable<Integer> {
     }
 
     private void rate(OwnRate rate) {
-        rate.perSquareMetre().ifPresent(each -> paragraph("- " + rate.operation() + ": "
-                + Figure.band(each, 1) + " person-minutes per m², n = " + rate.timed() + " of " + rate.acts()
-                + rate.perKilogram()
-                        .map(weight -> "; " + Figure.band(weight, 1) + " per kg fresh, n = " + rate.weighed())
-                        .orElse("")
-                + numbered(rate.entries())));
+        rate.perSquareMetre()
+                .ifPresent(each -> paragraph("- " + rate.operation() + ": "
+                        + Figure.band(each, 1) + " person-minutes per m², n = " + rate.timed() + " of " + rate.acts()
+                        + rate.perKilogram()
+                                .map(weight -> "; " + Figure.band(weight, 1) + " per kg fresh, n = " + rate.weighed())
+                                .orElse("")
+                        + numbered(rate.entries())));
     }
 
     private static String band(Optional<Estimate> estimate) {

@@ -23,12 +23,7 @@ record HoursView(
 
     /** Work under one heading; {@code minutes} missing where none are on record. */
     record LineView(
-            String of,
-            int steps,
-            int withMinutes,
-            @Nullable Double minutes,
-            boolean byArea,
-            List<Long> entries) {
+            String of, int steps, int withMinutes, @Nullable Double minutes, boolean byArea, List<Long> entries) {
         static LineView of(HoursLine line) {
             return new LineView(
                     line.of(),

@@ -76,10 +76,19 @@ public final class ReturnedCommand implements Callable<Integer> {
         Optional<Supposed> supposed = suppose.of(book, named, day)
                 .map(each -> new Supposed(book, day, suppose.words(), each, returned, counted));
         ReturnedView view = ReturnedView.of(
-                book, day, by, returned, pieces, totals, supposed.map(Supposed::view).orElse(null));
+                book,
+                day,
+                by,
+                returned,
+                pieces,
+                totals,
+                supposed.map(Supposed::view).orElse(null));
         return new Output(around, options)
-                .print(view, view.table(), out -> supposed.ifPresentOrElse(
-                        each -> each.print(around.out()), () -> print(book, view, returned, pieces, totals)));
+                .print(
+                        view,
+                        view.table(),
+                        out -> supposed.ifPresentOrElse(
+                                each -> each.print(around.out()), () -> print(book, view, returned, pieces, totals)));
     }
 
     private boolean asked(Return piece) {
@@ -115,12 +124,12 @@ public final class ReturnedCommand implements Callable<Integer> {
     private void print(ReadBook book, ReturnedView view, Returned returned, List<Return> pieces, List<Total> totals) {
         book.banner().forEach(around.out()::println);
         around.out()
-                .println("Returned by " + view.on() + ", dry mass in " + book.massUnit().name() + ": best (low–high)");
+                .println("Returned by " + view.on() + ", dry mass in "
+                        + book.massUnit().name() + ": best (low–high)");
         TextTable table = by.equals("piece") ? pieces(pieces, book.massUnit()) : totals(totals, book.massUnit());
         table.lines().forEach(around.out()::println);
         if (table.lines().stream().anyMatch(line -> line.contains(" *"))) {
-            paragraph(
-                    "* incomplete: not known for every piece; the sum is of what is known.");
+            paragraph("* incomplete: not known for every piece; the sum is of what is known.");
         }
         if (table.lines().stream().anyMatch(line -> line.contains("†"))) {
             paragraph("† no range is known for some coefficient in it; the true doubt is wider than shown.");
@@ -173,8 +182,14 @@ public final class ReturnedCommand implements Callable<Integer> {
                         + (piece.isSharedByArea() ? " (by area)" : ""),
                 piece.what() + ", " + piece.kind().words(),
                 piece.evidence().words(),
-                piece.matter().dry().map(dry -> Figure.band(dry, unit.kilograms())).orElse("not known"),
-                piece.matter().nitrogen().map(n -> Figure.band(n, unit.kilograms())).orElse("–"),
+                piece.matter()
+                        .dry()
+                        .map(dry -> Figure.band(dry, unit.kilograms()))
+                        .orElse("not known"),
+                piece.matter()
+                        .nitrogen()
+                        .map(n -> Figure.band(n, unit.kilograms()))
+                        .orElse("–"),
                 piece.matter()
                         .carbonToNitrogen()
                         .map(ratio -> Figure.short3(ratio.best()))

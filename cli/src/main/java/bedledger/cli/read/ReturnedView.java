@@ -100,7 +100,12 @@ record ReturnedView(
             List<String> words) {}
 
     static ReturnedView of(
-            ReadBook book, LocalDate day, String by, Returned returned, List<Return> pieces, List<Total> totals,
+            ReadBook book,
+            LocalDate day,
+            String by,
+            Returned returned,
+            List<Return> pieces,
+            List<Total> totals,
             @Nullable SupposedView supposed) {
         return new ReturnedView(
                 book.opened().practice(),

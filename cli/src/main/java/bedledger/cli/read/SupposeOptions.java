@@ -54,12 +54,14 @@ final class SupposeOptions {
                     "--if-hauled-off needs the beds, named before it: bedledger returned N1 N2 --if-hauled-off");
         }
         LocalDate by = flip == null ? day : book.dayOr("--flip", flip);
-        Supposing supposing = Supposing.hauledOff(book.farm(), beds, by, share(share), pulled ? Roots.PULLED : Roots.CUT);
+        Supposing supposing =
+                Supposing.hauledOff(book.farm(), beds, by, share(share), pulled ? Roots.PULLED : Roots.CUT);
         if (supposing.hauls().isEmpty()) {
             throw new Failure(
                     Exit.REFUSED,
-                    "No crop had ended in " + beds.stream().map(BedId::name).collect(Collectors.joining(" ")) + " by " + by
-                            + book.known() + ", so there was no residue to haul off. See: bedledger bed " + beds.get(0));
+                    "No crop had ended in " + beds.stream().map(BedId::name).collect(Collectors.joining(" ")) + " by "
+                            + by + book.known() + ", so there was no residue to haul off. See: bedledger bed "
+                            + beds.get(0));
         }
         return Optional.of(supposing);
     }
@@ -74,7 +76,10 @@ final class SupposeOptions {
 
     /** Such as "all of the residue had been hauled off, cut at the ground". */
     String words() {
-        String much = share == null || share(share).percent() >= 100 ? "all" : share(share).toString();
-        return much + " of the residue had been hauled off, " + (pulled ? "pulled with the crown" : "cut at the ground");
+        String much = share == null || share(share).percent() >= 100
+                ? "all"
+                : share(share).toString();
+        return much + " of the residue had been hauled off, "
+                + (pulled ? "pulled with the crown" : "cut at the ground");
     }
 }

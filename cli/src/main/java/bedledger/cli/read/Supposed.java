@@ -101,7 +101,8 @@ final class Supposed {
         leaving.forEach(each -> each.missing()
                 .forEach(gap -> paragraph(
                         out,
-                        "Incomplete: " + each.bed() + ", " + each.crop() + ", " + each.kind().words() + ": " + gap)));
+                        "Incomplete: " + each.bed() + ", " + each.crop() + ", "
+                                + each.kind().words() + ": " + gap)));
         supposing.nothingOn().forEach(bed -> paragraph(out, "Nothing had ended on " + bed + " by then."));
         hauling(out);
         out.println();
@@ -113,7 +114,8 @@ final class Supposed {
     }
 
     private static void rows(TextTable table, Leaving each, MassUnit unit) {
-        String name = each.bed() + ", " + each.crop() + " to " + each.ended() + ", " + each.kind().words() + ", ";
+        String name = each.bed() + ", " + each.crop() + " to " + each.ended() + ", "
+                + each.kind().words() + ", ";
         SHOWN.forEach(measure -> table.row(
                 name + measure.words(),
                 figure(each.recorded().get(measure), unit),
@@ -147,7 +149,8 @@ final class Supposed {
         paragraph(
                 out,
                 "Hours of hauling: about " + Figure.band(minutes.get(), 1) + " person-minutes for these beds, by this"
-                        + " farm's own " + inPlace.hauling().timed() + " timed of " + inPlace.hauling().acts()
+                        + " farm's own " + inPlace.hauling().timed() + " timed of "
+                        + inPlace.hauling().acts()
                         + " haul-offs" + HoursCommand.numbered(inPlace.hauling().entries()) + ", by area.");
     }
 

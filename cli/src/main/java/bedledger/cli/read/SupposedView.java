@@ -20,15 +20,16 @@ import org.jspecify.annotations.Nullable;
  * @param supposed in words; nothing of it is written
  */
 record SupposedView(
-        String supposed,
-        List<LeavingView> leaving,
-        List<BedView> beds,
-        HaulingView hauling,
-        List<String> nothingOn) {
+        String supposed, List<LeavingView> leaving, List<BedView> beds, HaulingView hauling, List<String> nothingOn) {
 
     /** Shoots or roots of one crop in one bed. */
     record LeavingView(
-            String bed, String crop, String ended, String source, Map<String, ThreeView> kilograms, List<String> missing) {}
+            String bed,
+            String crop,
+            String ended,
+            String source,
+            Map<String, ThreeView> kilograms,
+            List<String> missing) {}
 
     /** A figure as recorded, as supposed, and what leaves; each missing where it is not known. */
     record ThreeView(

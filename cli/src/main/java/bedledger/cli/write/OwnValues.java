@@ -45,7 +45,9 @@ final class OwnValues {
 
     private Optional<Problem> absurd(BookKeeping.OwnValueNoted noted, Quantity quantity) {
         try {
-            tables.knowing(Map.of(noted.of(), "")).with(List.of(new OwnValue(noted.of(), quantity, noted.value().value(), null, noted.how())));
+            tables.knowing(Map.of(noted.of(), ""))
+                    .with(List.of(
+                            new OwnValue(noted.of(), quantity, noted.value().value(), null, noted.how())));
             return Optional.empty();
         } catch (IllegalArgumentException tooMuch) {
             return Optional.of(new Problem(

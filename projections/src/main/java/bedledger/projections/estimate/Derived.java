@@ -19,8 +19,8 @@ public final class Derived {
      * @param working takes the parts in their order; where it gives no number at an end, that cause has no range
      */
     public static Estimate from(List<Estimate> parts, String unit, ToDoubleFunction<double[]> working) {
-        double best = working.applyAsDouble(
-                parts.stream().mapToDouble(Estimate::best).toArray());
+        double best =
+                working.applyAsDouble(parts.stream().mapToDouble(Estimate::best).toArray());
         SortedSet<String> causes = new TreeSet<>();
         Grounds grounds = Grounds.NONE;
         for (Estimate part : parts) {

@@ -29,7 +29,8 @@ public record Nitrogen(
         List<Return> pieces = returned.pieces().stream()
                 .filter(piece -> options.countTypical() || piece.evidence() != Evidence.TYPICAL)
                 .toList();
-        LocalDate first = pieces.stream().map(Return::day).min(LocalDate::compareTo).orElse(asOf);
+        LocalDate first =
+                pieces.stream().map(Return::day).min(LocalDate::compareTo).orElse(asOf);
         ReleaseReading reading = new ReleaseReading(farm, weather, first, asOf);
         List<Release> releases = new ArrayList<>();
         for (Return piece : pieces) {
@@ -39,7 +40,6 @@ public record Nitrogen(
         }
         var coverage = weather.over(first, asOf);
         boolean any = !coverage.days().isEmpty();
-        return new Nitrogen(
-                asOf, releases, coverage.words(), any, new NitrogenTotals(farm, asOf, releases, options));
+        return new Nitrogen(asOf, releases, coverage.words(), any, new NitrogenTotals(farm, asOf, releases, options));
     }
 }

@@ -43,17 +43,19 @@ public final class NitrogenTotals {
     /** One total for each bed, in natural order. */
     public List<NitrogenTotal> byBed(Predicate<BedId> beds) {
         Map<String, List<Release>> grouped = new TreeMap<>(NaturalOrder.INSTANCE);
-        asked(beds).forEach(each -> grouped.computeIfAbsent(each.bed().name(), name -> new ArrayList<>())
-                .add(each));
+        asked(beds)
+                .forEach(each -> grouped.computeIfAbsent(each.bed().name(), name -> new ArrayList<>())
+                        .add(each));
         List<NitrogenTotal> totals = new ArrayList<>();
-        grouped.forEach((bed, some) -> totals.add(NitrogenTotal.of(
-                bed, OptionalDouble.of(areas.squareMetres(new BedId(bed), asOf)), some)));
+        grouped.forEach((bed, some) ->
+                totals.add(NitrogenTotal.of(bed, OptionalDouble.of(areas.squareMetres(new BedId(bed), asOf)), some)));
         return totals;
     }
 
     /** One total for each season in which something went back, oldest first. */
     public List<NitrogenTotal> bySeason(Predicate<BedId> beds) {
-        return grouped(new TreeMap<>(), beds, each -> options.season(each.piece().day()), OptionalDouble.empty());
+        return grouped(
+                new TreeMap<>(), beds, each -> options.season(each.piece().day()), OptionalDouble.empty());
     }
 
     /** One total for each flip, bed by bed, oldest first; what fell in no flip stands under its own line. */
@@ -76,8 +78,9 @@ public final class NitrogenTotals {
             Predicate<BedId> beds,
             Function<Release, String> key,
             OptionalDouble squareMetres) {
-        asked(beds).forEach(each -> grouped.computeIfAbsent(key.apply(each), name -> new ArrayList<>())
-                .add(each));
+        asked(beds)
+                .forEach(each -> grouped.computeIfAbsent(key.apply(each), name -> new ArrayList<>())
+                        .add(each));
         List<NitrogenTotal> totals = new ArrayList<>();
         grouped.forEach((name, some) -> totals.add(NitrogenTotal.of(name, squareMetres, some)));
         return totals;

@@ -46,7 +46,8 @@ public record Release(
      * are known.
      */
     public Optional<Band> both() {
-        Optional<Estimate> module = following.filter(Following::ended)
+        Optional<Estimate> module = following
+                .filter(Following::ended)
                 .flatMap(next -> next.before().flatMap(one -> next.during().map(one::plus)))
                 .or(() -> inTheEnd);
         return module.flatMap(one -> otherWay.map(other -> Band.of(one, other.kilograms())));

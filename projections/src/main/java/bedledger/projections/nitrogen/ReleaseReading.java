@@ -193,9 +193,7 @@ final class ReleaseReading {
         LocalDate day = worked.get().head().doneOn();
         int month = day.getMonthValue();
         boolean autumn = month >= threshold("first month") && month <= threshold("last month");
-        boolean sownSoon = known.spans()
-                .between(day, day.plusDays((long) threshold("planted within")))
-                .stream()
+        boolean sownSoon = known.spans().between(day, day.plusDays((long) threshold("planted within"))).stream()
                 .anyMatch(span -> span.ground() == Ground.LIVING);
         if (autumn && !sownSoon) {
             saying.word("worked in on " + day + " with " + Math.round(perHectare)

@@ -72,8 +72,7 @@ final class ResidueFigures {
         return figure(
                 residue,
                 part -> ends.stream()
-                        .mapToDouble(each -> Math.max(
-                                0, each[1].freed(residue, part) - each[0].freed(residue, part)))
+                        .mapToDouble(each -> Math.max(0, each[1].freed(residue, part) - each[0].freed(residue, part)))
                         .sum());
     }
 
@@ -116,8 +115,7 @@ final class ResidueFigures {
     }
 
     private double contact(ResidueCase residue, double dryKilograms) {
-        double atATime =
-                inContact * KILOGRAMS_IN_A_TONNE * residue.squareMetres() / SQUARE_METRES_IN_A_HECTARE;
+        double atATime = inContact * KILOGRAMS_IN_A_TONNE * residue.squareMetres() / SQUARE_METRES_IN_A_HECTARE;
         return dryKilograms <= 0 || atATime <= 0 ? 1 : Math.min(1, atATime / dryKilograms);
     }
 

@@ -44,10 +44,12 @@ final class Saying {
         } else if (worked.isEmpty()) {
             word("never worked in: it decays on top, about 1 t dry per ha of it at a time");
         } else if (BedSpans.isHarrowing(worked.get())) {
-            word("harrowed on " + worked.get().head().doneOn() + " (#" + worked.get().number()
+            word("harrowed on " + worked.get().head().doneOn() + " (#"
+                    + worked.get().number()
                     + "): how much of it a harrow buries is in doubt, a tenth to three quarters");
         } else {
-            word("worked in on " + worked.get().head().doneOn() + " (#" + worked.get().number() + ")");
+            word("worked in on " + worked.get().head().doneOn() + " (#"
+                    + worked.get().number() + ")");
         }
     }
 }

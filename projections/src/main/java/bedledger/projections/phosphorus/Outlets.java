@@ -62,8 +62,9 @@ final class Outlets {
             return OptionalDouble.of(amount.kilograms());
         }
         Mass each = harvested.each();
-        boolean sameThing = amount.quantity().unit() == harvested.quantity().quantity().unit()
-                && amount.quantity().unit().dimension() == Dimension.COUNT;
+        boolean sameThing =
+                amount.quantity().unit() == harvested.quantity().quantity().unit()
+                        && amount.quantity().unit().dimension() == Dimension.COUNT;
         return each == null || !sameThing
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(amount.quantity().inBase().doubleValue() * each.grams() / 1000);

@@ -56,8 +56,8 @@ public record Phosphorus(List<PhosphorusBalance> balances) {
         private final BedAreas areas;
         private final ProductContent content;
         private final Options options;
-        private final Map<Key, Account> accounts = new TreeMap<>(
-                Comparator.<Key, String>comparing(key -> key.bed().name(), NaturalOrder.INSTANCE)
+        private final Map<Key, Account> accounts =
+                new TreeMap<>(Comparator.<Key, String>comparing(key -> key.bed().name(), NaturalOrder.INSTANCE)
                         .thenComparing(Key::season));
 
         Gathering(Farm farm, ProductContent content, Options options) {
@@ -95,7 +95,8 @@ public record Phosphorus(List<PhosphorusBalance> balances) {
                     account.missing.add("phosphorus of " + gone.harvested().crop() + ": no table has it");
                 }
                 if (gone.kilograms().isEmpty()) {
-                    account.missing.add("the weight of what was sold (#" + gone.by().number() + ")");
+                    account.missing.add(
+                            "the weight of what was sold (#" + gone.by().number() + ")");
                 }
                 account.sold.add(
                         gone.kilograms().isEmpty()

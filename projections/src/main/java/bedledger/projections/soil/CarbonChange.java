@@ -46,7 +46,8 @@ public record CarbonChange(double change, OptionalDouble leastDetectable, boolea
                 "No change can be told: " + measured
                         + ", but laboratory, method, depth or time of year was not the same both times.";
             case CANNOT_BE_KNOWN ->
-                "No change can be told: " + measured + ", but " + (severalBeds ? "one composite of several beds" : "one sample")
+                "No change can be told: " + measured + ", but "
+                        + (severalBeds ? "one composite of several beds" : "one sample")
                         + " at a time does not show how much samples differ by chance. Take five or more, each from its own"
                         + " spot, each sent in apart.";
         };

@@ -52,6 +52,4 @@ public final class Icbm {
         double young = Math.min(stock, steady(setting).young());
         return new Pools(young, stock - young);
     }
-
-
 }

@@ -10,13 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param set what it belongs to: an equation, a placement, a crop or a material
  */
 public record Parameter(
-        String set,
-        String name,
-        double value,
-        @Nullable Range range,
-        String unit,
-        Citation citation,
-        String note) {
+        String set, String name, double value, @Nullable Range range, String unit, Citation citation, String note) {
     public Parameter {
         if (!Double.isFinite(value) || (range != null && !range.holds(value))) {
             throw new IllegalArgumentException(set + " " + name + " " + value + " lies outside its range " + range);

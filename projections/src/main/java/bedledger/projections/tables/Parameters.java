@@ -43,7 +43,8 @@ public final class Parameters {
     /** A parameter that the table must have. */
     public Parameter get(String set, String name) {
         return find(set, name)
-                .orElseThrow(() -> new IllegalStateException("The table " + table + " has no " + set + " " + name + "."));
+                .orElseThrow(
+                        () -> new IllegalStateException("The table " + table + " has no " + set + " " + name + "."));
     }
 
     public double value(String set, String name) {

@@ -79,8 +79,8 @@ class BalancesTest {
         Icbm icbm = new Icbm(TABLE);
         double young = TABLE.value("ICBM", "young decay");
         double old = TABLE.value("ICBM", "old decay");
-        Icbm.Setting setting = new Icbm.Setting(
-                random.nextDouble(0, 1.5), random.nextDouble(0.05, 0.5), random.nextDouble(0.5, 2.5));
+        Icbm.Setting setting =
+                new Icbm.Setting(random.nextDouble(0, 1.5), random.nextDouble(0.05, 0.5), random.nextDouble(0.5, 2.5));
         Icbm.Pools start = new Icbm.Pools(random.nextDouble(0, 1), random.nextDouble(1, 12));
         double years = random.nextDouble(0.5, 60);
         double r = setting.climate();

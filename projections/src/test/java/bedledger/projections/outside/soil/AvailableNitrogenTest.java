@@ -22,7 +22,13 @@ class AvailableNitrogenTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "0.4, 0, 0", "1.0, 0, 0", "1.5, 0, 0", "2.0, 8.75, 0.219", "2.5, 17.5, 0.35", "3.0, 26.25, 0.438", "3.5, 35, 0.5"
+        "0.4, 0, 0",
+        "1.0, 0, 0",
+        "1.5, 0, 0",
+        "2.0, 8.75, 0.219",
+        "2.5, 17.5, 0.35",
+        "3.0, 26.25, 0.438",
+        "3.5, 35, 0.5"
     })
     void coverCropLine(double percent, double poundsPerTon, double share) {
         double kilograms = LINE.kilogramsPerTonne(percent);

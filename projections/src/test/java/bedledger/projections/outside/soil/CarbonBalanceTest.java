@@ -38,7 +38,8 @@ class CarbonBalanceTest {
         Icbm.Setting setting = new Icbm.Setting(input, humified, climate);
         Icbm.Pools pools = years == null
                 ? ICBM.steady(setting)
-                : ICBM.after(new Icbm.Pools(Objects.requireNonNull(young), Objects.requireNonNull(old)), setting, years);
+                : ICBM.after(
+                        new Icbm.Pools(Objects.requireNonNull(young), Objects.requireNonNull(old)), setting, years);
         assertThat(pools.young()).as(treatment).isCloseTo(youngThen, within(1e-4));
         assertThat(pools.old()).as(treatment).isCloseTo(oldThen, within(1e-4));
         if (total != null) {

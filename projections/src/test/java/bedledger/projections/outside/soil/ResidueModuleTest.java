@@ -122,7 +122,9 @@ class ResidueModuleTest {
     })
     void sproutStalks(Placement placement, double celsius, double water, double days, double left, double freed) {
         double tau = 42 * RESPONSES.residueWarmth(celsius) * water;
-        Decay.Pools pools = (placement == Placement.ON_TOP ? ON_TOP : WORKED_IN).asPublished(16).after(tau);
+        Decay.Pools pools = (placement == Placement.ON_TOP ? ON_TOP : WORKED_IN)
+                .asPublished(16)
+                .after(tau);
         assertThat(tau).isCloseTo(days, within(0.05));
         assertThat(pools.residue()).isCloseTo(left, within(5e-3));
         assertThat(pools.shareOfNitrogen()).isCloseTo(freed, within(6e-3));
