@@ -1,6 +1,7 @@
 package bedledger.cli;
 
 import bedledger.cli.prove.Check;
+import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;
 import bedledger.cli.prove.Rebuild;
 import bedledger.cli.prove.Rules;
@@ -51,6 +52,8 @@ final class Commands {
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
+            of("gaps", "Prove", "what is not in the book, and what would answer it", GapsCommand::new),
+            of("report", "Prove", "the audit report, one HTML file", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));

@@ -78,6 +78,8 @@ class SchemaTest {
                 Map.entry("soil", "soil --book farm --mean-temperature 10.5 --ph 6.8 --clay 18"),
                 Map.entry("soil", "soil K1 --book farm --as-known-on 2025-09-01"),
                 Map.entry("soil", "soil --book empty"),
+                Map.entry("gaps", "gaps --book farm --on 2025-12-31"),
+                Map.entry("gaps", "gaps --book empty"),
                 Map.entry("report", "report --book farm --on 2025-12-31"),
                 Map.entry("ready", "ready --book farm --on 2025-08-10"),
                 Map.entry("ready", "ready K1 --book farm --on 2025-07-20 --for transplants --as-known-on 2025-08-20"),

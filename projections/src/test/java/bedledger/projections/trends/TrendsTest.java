@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import bedledger.language.BedId;
 import bedledger.language.FieldId;
 import bedledger.language.SeasonBook;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.returned.Measure;
 import bedledger.projections.returned.Options;
 import bedledger.projections.returned.SourceKind;
@@ -67,8 +68,8 @@ class TrendsTest {
 
     @Test
     void aSeasonMayBeginInTheAutumn() {
-        List<Season> seasons =
-                Season.between(LocalDate.parse("2023-03-01"), END, new Options(false, MonthDay.of(10, 1)));
+        List<Season> seasons = Season.between(
+                LocalDate.parse("2023-03-01"), END, new Options(false, MonthDay.of(10, 1), MassUnit.KILOGRAM));
         assertThat(seasons).first().isEqualTo(season("2022/2023", "2022-10-01", "2023-09-30"));
         assertThat(seasons).last().isEqualTo(season("2025/2026", "2025-10-01", "2025-11-20"));
     }

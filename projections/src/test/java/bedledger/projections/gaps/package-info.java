@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.gaps;
+
+import org.jspecify.annotations.NullMarked;
