@@ -21,7 +21,7 @@ final class BedReady {
         if (folder.isEmpty(weather)) {
             return List.of();
         }
-        return Breakdown.of(book.farm(), book.tables(), weather, day).bed(bed).stream()
+        return Breakdown.of(book.farm(), book.tables(), weather, day, bed).stream()
                 .map(BedReady::words)
                 .toList();
     }

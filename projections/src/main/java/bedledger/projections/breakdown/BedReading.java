@@ -65,7 +65,10 @@ final class BedReading {
         List<Return> all = pieces.of(bed);
         all.forEach(piece -> take(piece, since));
         if (all.isEmpty()) {
-            missing.add("what lies on it: no crop that ended here is on record");
+            missing.add(
+                    since.isEmpty()
+                            ? "what lies on it: no crop that ended here is on record"
+                            : "what is left since " + since.get() + ": residue so old is not reckoned; look");
         }
         if (squareMetres <= 0) {
             missing.add("the area of the bed");

@@ -19,11 +19,13 @@ public final class Breakdown {
     private final Pieces pieces;
     private final Map<String, FarmRate> rates;
     private final Optional<Double> cover;
+    private final List<BedId> waiting;
 
-    private Breakdown(Pieces pieces, Map<String, FarmRate> rates, Optional<Double> cover) {
+    private Breakdown(Pieces pieces, Map<String, FarmRate> rates, Optional<Double> cover, List<BedId> waiting) {
         this.pieces = pieces;
         this.rates = rates;
         this.cover = cover;
+        this.waiting = waiting;
     }
 
     public static Breakdown of(Farm farm, Tables tables, Weather weather, LocalDate on) {
@@ -36,15 +38,25 @@ public final class Breakdown {
      * @param cover the share of a bed that may be covered when it is ready, 0 to 1; empty for the table's
      */
     public static Breakdown of(Farm farm, Tables tables, Weather weather, LocalDate on, Optional<Double> cover) {
-        Returned returned = Returned.of(farm, tables, on, Options.DEFAULT);
+        List<BedId> waiting =
+                farm.beds().stream().filter(bed -> waits(farm, bed, on)).toList();
+        return of(farm, tables, weather, on, cover, waiting);
+    }
+
+    /** The same for one bed alone, without folding the others; empty if it does not wait. */
+    public static Optional<BedBreakdown> of(Farm farm, Tables tables, Weather weather, LocalDate on, BedId bed) {
+        return waits(farm, bed, on)
+                ? of(farm, tables, weather, on, Optional.empty(), List.of(bed)).bed(bed)
+                : Optional.empty();
+    }
+
+    private static Breakdown of(
+            Farm farm, Tables tables, Weather weather, LocalDate on, Optional<Double> cover, List<BedId> waiting) {
+        Returned returned = Returned.of(Recent.of(farm, waiting, on), tables, on, Options.DEFAULT);
         Pieces pieces = new Pieces(farm, tables, weather, returned);
-        for (BedId bed : farm.beds()) {
-            if (waits(farm, bed, on)) {
-                pieces.of(bed).stream().map(Return::day).forEach(pieces::reachBackTo);
-            }
-        }
+        waiting.forEach(bed -> pieces.of(bed).stream().map(Return::day).forEach(pieces::reachBackTo));
         Map<String, FarmRate> rates = new Looks(pieces, returned).rates();
-        return new Breakdown(pieces, rates, cover);
+        return new Breakdown(pieces, rates, cover, waiting);
     }
 
     /** Whether a bed lies under a tarp, or was left empty by a crop and nothing was planted since. */
@@ -59,15 +71,12 @@ public final class Breakdown {
 
     /** The beds that wait, in natural order. */
     public List<BedBreakdown> waiting() {
-        return pieces.farm.beds().stream()
-                .filter(bed -> waits(pieces.farm, bed, pieces.on))
-                .map(this::read)
-                .toList();
+        return waiting.stream().map(this::read).toList();
     }
 
     /** One bed; empty if it does not wait. */
     public Optional<BedBreakdown> bed(BedId bed) {
-        return waits(pieces.farm, bed, pieces.on) ? Optional.of(read(bed)) : Optional.empty();
+        return waiting.contains(bed) ? Optional.of(read(bed)) : Optional.empty();
     }
 
     private BedBreakdown read(BedId bed) {
