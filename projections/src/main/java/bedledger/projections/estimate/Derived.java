@@ -13,43 +13,93 @@ import java.util.function.ToDoubleFunction;
 public final class Derived {
     private Derived() {}
 
-    /**
-     * Works an equation out at the best values of its parts, and again for each cause of doubt at its two ends.
-     *
-     * @param working takes the parts in their order; where it gives no number at an end, that cause has no range
-     */
+    /** Works an equation out once; see {@link #parts} and {@link Parts#work}. */
     public static Estimate from(List<Estimate> parts, String unit, ToDoubleFunction<double[]> working) {
-        double best =
-                working.applyAsDouble(parts.stream().mapToDouble(Estimate::best).toArray());
-        SortedSet<String> causes = new TreeSet<>();
-        Grounds grounds = Grounds.NONE;
-        for (Estimate part : parts) {
-            causes.addAll(part.deviations().keySet());
-            grounds = grounds.and(part.grounds());
-        }
-        SortedMap<String, Deviation> moved = new TreeMap<>();
-        causes.forEach(cause -> moved.put(cause, moved(parts, cause, best, working)));
-        return new Estimate(best, unit, moved, grounds, false);
+        return parts(parts).work(unit, working);
     }
 
-    private static Deviation moved(
-            List<Estimate> parts, String cause, double best, ToDoubleFunction<double[]> working) {
-        double[] low = new double[parts.size()];
-        double[] high = new double[parts.size()];
-        boolean known = true;
-        String side = "";
-        for (int at = 0; at < low.length; at++) {
-            Estimate part = parts.get(at);
-            Deviation deviation = part.deviations().getOrDefault(cause, Deviation.NONE);
-            low[at] = part.best() + deviation.atLow();
-            high[at] = part.best() + deviation.atHigh();
-            known &= deviation.rangeKnown();
-            side = side.isEmpty() ? deviation.side() : side;
+    /** Makes parts ready for several equations over the same ones. */
+    public static Parts parts(List<Estimate> parts) {
+        SortedSet<String> names = new TreeSet<>();
+        Grounds grounds = Grounds.NONE;
+        for (Estimate part : parts) {
+            names.addAll(part.deviations().keySet());
+            grounds = grounds.and(part.grounds());
         }
-        double atLow = working.applyAsDouble(low) - best;
-        double atHigh = working.applyAsDouble(high) - best;
-        boolean finite = Double.isFinite(atLow) && Double.isFinite(atHigh);
-        return finite ? new Deviation(atLow, atHigh, known, side) : new Deviation(-best, best, false, side);
+        double[] best = parts.stream().mapToDouble(Estimate::best).toArray();
+        List<Cause> causes =
+                names.stream().map(name -> Cause.of(name, parts, best)).toList();
+        return new Parts(best, causes, grounds);
+    }
+
+    /** The parts with one cause at its low and at its high end. */
+    private static final class Cause {
+        private final String name;
+        private final double[] low;
+        private final double[] high;
+        private final boolean known;
+        private final String side;
+
+        private Cause(String name, double[] low, double[] high, boolean known, String side) {
+            this.name = name;
+            this.low = low;
+            this.high = high;
+            this.known = known;
+            this.side = side;
+        }
+
+        static Cause of(String name, List<Estimate> parts, double[] best) {
+            double[] low = best.clone();
+            double[] high = best.clone();
+            boolean known = true;
+            String side = "";
+            for (int at = 0; at < best.length; at++) {
+                Deviation deviation = parts.get(at).deviations().getOrDefault(name, Deviation.NONE);
+                low[at] += deviation.atLow();
+                high[at] += deviation.atHigh();
+                known &= deviation.rangeKnown();
+                side = side.isEmpty() ? deviation.side() : side;
+            }
+            return new Cause(name, low, high, known, side);
+        }
+    }
+
+    /** Several figures at their best values, and at both ends of each cause of doubt. */
+    public static final class Parts {
+        private final double[] best;
+        private final List<Cause> causes;
+        private final Grounds grounds;
+
+        private Parts(double[] best, List<Cause> causes, Grounds grounds) {
+            this.best = best;
+            this.causes = causes;
+            this.grounds = grounds;
+        }
+
+        /** The same parts for equations of one description. */
+        public Parts by(String method) {
+            return new Parts(best, causes, grounds.by(method));
+        }
+
+        /**
+         * Works an equation out at the best values, and again for each cause of doubt at its two ends.
+         *
+         * @param working takes the parts in their order; where it gives no number at an end, that cause has no range
+         */
+        public Estimate work(String unit, ToDoubleFunction<double[]> working) {
+            double figure = working.applyAsDouble(best.clone());
+            SortedMap<String, Deviation> moved = new TreeMap<>();
+            causes.forEach(cause -> moved.put(cause.name, moved(cause, figure, working)));
+            return new Estimate(figure, unit, moved, grounds, false);
+        }
+
+        private static Deviation moved(Cause cause, double figure, ToDoubleFunction<double[]> working) {
+            double atLow = working.applyAsDouble(cause.low.clone()) - figure;
+            double atHigh = working.applyAsDouble(cause.high.clone()) - figure;
+            return Double.isFinite(atLow) && Double.isFinite(atHigh)
+                    ? new Deviation(atLow, atHigh, cause.known, cause.side)
+                    : new Deviation(-figure, figure, false, cause.side);
+        }
     }
 
     /** A parameter of a table with its range as the doubt. */

@@ -6,7 +6,6 @@ import bedledger.projections.tables.Range;
 import bedledger.projections.weather.SoilWarmth;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -49,24 +48,46 @@ final class NormalisedDays {
         }
     }
 
-    /** The days after one day up to and with another. */
-    Passed over(List<Span> spans) {
-        double uncovered = 0;
-        double[] covered = new double[tarped.length];
-        int unknown = 0;
-        for (Span span : spans) {
-            int from = index(span.after());
-            int to = index(span.until());
-            unknown += missing[to] - missing[from];
-            if (span.ground() == Ground.TARPED) {
-                for (int at = 0; at < covered.length; at++) {
-                    covered[at] += tarped[at][to] - tarped[at][from];
-                }
-            } else {
-                uncovered += open[to] - open[from];
-            }
+    LocalDate first() {
+        return first;
+    }
+
+    /** The days after one day up to and with another, all of one ground, added to a sum. */
+    void add(LocalDate after, LocalDate until, Ground ground, Sums sums) {
+        int from = index(after);
+        int to = index(until);
+        sums.unknown += missing[to] - missing[from];
+        if (ground != Ground.TARPED) {
+            sums.uncovered += open[to] - open[from];
+            return;
         }
-        return new Passed(uncovered, covered, unknown);
+        for (int at = 0; at < sums.covered.length; at++) {
+            sums.covered[at] += tarped[at][to] - tarped[at][from];
+        }
+    }
+
+    /** Between the low, best and high warming under a tarp. */
+    double underTarp(double[] covered, double warming) {
+        double lower = warming < warmer ? covered[0] : covered[1];
+        double upper = warming < warmer ? covered[1] : covered[2];
+        double from = warming < warmer ? warmerRange.low() : warmer;
+        double to = warming < warmer ? warmer : warmerRange.high();
+        return lower + (upper - lower) * (warming - from) / (to - from);
+    }
+
+    /** Normalised days without moisture: of open ground, under a tarp by three warmings; and days of unknown temperature. */
+    static final class Sums {
+        double uncovered;
+        final double[] covered = new double[3];
+        int unknown;
+
+        Sums copy() {
+            Sums copy = new Sums();
+            copy.uncovered = uncovered;
+            System.arraycopy(covered, 0, copy.covered, 0, covered.length);
+            copy.unknown = unknown;
+            return copy;
+        }
     }
 
     private int index(LocalDate day) {
@@ -75,32 +96,5 @@ final class NormalisedDays {
             throw new IllegalArgumentException(day + " lies outside the days summed up from " + first);
         }
         return (int) days;
-    }
-
-    /** Sums of some spans; of {@code unknown} days no temperature is known. */
-    final class Passed {
-        private final double uncovered;
-        private final double[] covered;
-        private final int unknown;
-
-        private Passed(double uncovered, double[] covered, int unknown) {
-            this.uncovered = uncovered;
-            this.covered = covered;
-            this.unknown = unknown;
-        }
-
-        int unknown() {
-            return unknown;
-        }
-
-        /** Normalised days at a moisture of the open bed, and at a warming under the tarp between its low and high end. */
-        double at(double moisture, double tarpMoisture, double warming) {
-            double lower = warming < warmer ? covered[0] : covered[1];
-            double upper = warming < warmer ? covered[1] : covered[2];
-            double from = warming < warmer ? warmerRange.low() : warmer;
-            double to = warming < warmer ? warmer : warmerRange.high();
-            double under = lower + (upper - lower) * (warming - from) / (to - from);
-            return uncovered * moisture + under * tarpMoisture;
-        }
     }
 }

@@ -32,13 +32,16 @@ final class ReleaseReading {
     private final Amendments amendments = new Amendments();
     private final CoverCropLine line = new CoverCropLine(table);
     private final ResidueFigures figures;
+    private final NormalisedDays days;
+    private final Map<BedId, BedClock> clocks = new HashMap<>();
     private final Map<BedId, BedSpans> spans = new HashMap<>();
     private final Map<BedId, List<Cropping>> croppings = new HashMap<>();
 
     ReleaseReading(Farm farm, Weather weather, LocalDate first, LocalDate asOf) {
         this.farm = farm;
         this.asOf = asOf;
-        this.figures = new ResidueFigures(table, new NormalisedDays(table, new SoilWarmth(weather), first, asOf));
+        this.figures = new ResidueFigures(table);
+        this.days = new NormalisedDays(table, new SoilWarmth(weather), first, asOf);
     }
 
     Release of(Return piece, BedShare share) {
@@ -124,14 +127,17 @@ final class ReleaseReading {
         saying.aboutPlace(piece, worked);
         return Optional.of(new ResidueCase(
                 spans(share.bed()),
+                clock(share.bed()),
                 piece.day(),
                 matter.nitrogen().get(),
-                ratio,
-                matter.dry().orElse(Estimate.exact(0, "kg")),
                 share.squareMetres(),
                 worked.map(entry -> entry.head().doneOn())
                         .or(() -> piece.kind().isRoots() ? Optional.of(piece.day()) : Optional.empty()),
-                buried(piece, worked)));
+                figures.parts(
+                        matter.nitrogen().get(),
+                        ratio,
+                        matter.dry().orElse(Estimate.exact(0, "kg")),
+                        buried(piece, worked))));
     }
 
     /** The share of it that lies in the soil once it was worked in. */
@@ -153,6 +159,10 @@ final class ReleaseReading {
 
     private BedSpans spans(BedId bed) {
         return spans.computeIfAbsent(bed, each -> new BedSpans(farm, each, asOf));
+    }
+
+    private BedClock clock(BedId bed) {
+        return clocks.computeIfAbsent(bed, each -> new BedClock(spans(each), days, asOf));
     }
 
     private Optional<Cropping> next(BedId bed, LocalDate day) {

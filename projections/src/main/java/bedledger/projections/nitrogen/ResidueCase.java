@@ -1,5 +1,6 @@
 package bedledger.projections.nitrogen;
 
+import bedledger.projections.estimate.Derived;
 import bedledger.projections.estimate.Estimate;
 import java.time.LocalDate;
 import java.util.List;
@@ -10,19 +11,17 @@ import java.util.function.Predicate;
  * One residue on one bed, ready for the residue module.
  *
  * @param nitrogen kg
- * @param dry kg
  * @param workedIn the day it was worked in, if it was
- * @param buried the share of it that was
+ * @param parts its nitrogen, C:N, dry mass and the rest, ready for the module
  */
 record ResidueCase(
         BedSpans spans,
+        BedClock clock,
         LocalDate day,
         Estimate nitrogen,
-        Estimate ratio,
-        Estimate dry,
         double squareMetres,
         Optional<LocalDate> workedIn,
-        Estimate buried) {
+        Derived.Parts parts) {
     /** The end of its time on top, as seen from a day. */
     LocalDate onTopUntil(LocalDate until) {
         return workedIn.filter(each -> each.isBefore(until)).orElse(until);

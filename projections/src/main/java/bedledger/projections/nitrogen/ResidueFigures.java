@@ -6,6 +6,7 @@ import bedledger.projections.tables.Parameters;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /** Figures of one residue, each with all its causes of doubt: its mass and make-up, soil moisture, tarp, share worked in. */
 final class ResidueFigures {
@@ -16,15 +17,13 @@ final class ResidueFigures {
     private static final double KILOGRAMS_IN_A_TONNE = 1000;
 
     private final Course course;
-    private final NormalisedDays days;
     private final Estimate moisture;
     private final Estimate warming;
     private final double tarpMoisture;
     private final double inContact;
 
-    ResidueFigures(Parameters table, NormalisedDays days) {
+    ResidueFigures(Parameters table) {
         this.course = new Course(table);
-        this.days = days;
         this.moisture = Derived.of(table.get("soil moisture", "factor in an open bed"));
         this.warming = Derived.of(table.get("tarp", "warmer by"));
         this.tarpMoisture = table.value("soil moisture", "factor under a tarp");
@@ -36,11 +35,11 @@ final class ResidueFigures {
     }
 
     int daysWithoutWeather(ResidueCase residue, LocalDate until) {
-        return days.over(residue.spans(until)).unknown();
+        return residue.clock().passed(residue.day(), until).unknown();
     }
 
     Estimate normalisedDays(ResidueCase residue, LocalDate until) {
-        NormalisedDays.Passed passed = days.over(residue.spans(until));
+        BedClock.Passed passed = residue.clock().passed(residue.day(), until);
         return Derived.from(
                         List.of(moisture, warming),
                         "normalised days",
@@ -89,29 +88,20 @@ final class ResidueFigures {
                                 contact(residue, part[2])));
     }
 
-    private interface Working {
-        double of(double[] part);
+    private static Estimate figure(ResidueCase residue, ToDoubleFunction<double[]> working) {
+        return residue.parts().work("kg", working);
     }
 
-    private Estimate figure(ResidueCase residue, Working working) {
-        return Derived.from(
-                        List.of(
-                                residue.nitrogen(),
-                                residue.ratio(),
-                                residue.dry(),
-                                moisture,
-                                warming,
-                                residue.buried()),
-                        "kg",
-                        working::of)
+    /** Nitrogen kg, C:N, dry kg, moisture, warming under a tarp, share worked in. */
+    Derived.Parts parts(Estimate nitrogen, Estimate ratio, Estimate dry, Estimate buried) {
+        return Derived.parts(List.of(nitrogen, ratio, dry, moisture, warming, buried))
                 .by(METHOD);
     }
 
     private Passing passing(ResidueCase residue, LocalDate until) {
         LocalDate turn = residue.onTopUntil(until);
         return new Passing(
-                days.over(residue.spans().between(residue.day(), turn)),
-                days.over(residue.spans().between(turn, until)));
+                residue.clock().passed(residue.day(), turn), residue.clock().passed(turn, until));
     }
 
     private double contact(ResidueCase residue, double dryKilograms) {
@@ -121,10 +111,10 @@ final class ResidueFigures {
 
     /** The time a residue has had, on top and since it was worked in. */
     private final class Passing {
-        private final NormalisedDays.Passed onTop;
-        private final NormalisedDays.Passed since;
+        private final BedClock.Passed onTop;
+        private final BedClock.Passed since;
 
-        Passing(NormalisedDays.Passed onTop, NormalisedDays.Passed since) {
+        Passing(BedClock.Passed onTop, BedClock.Passed since) {
             this.onTop = onTop;
             this.since = since;
         }
