@@ -1,10 +1,12 @@
 package bedledger.cli;
 
+import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;
 import bedledger.cli.prove.Rebuild;
 import bedledger.cli.prove.Rules;
+import bedledger.cli.prove.TraceCommand;
 import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
@@ -53,6 +55,8 @@ final class Commands {
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("gaps", "Prove", "what is not in the book, and what would answer it", GapsCommand::new),
+            of("balance", "Prove", "what came in and went out of a crop or material", BalanceCommand::new),
+            of("trace", "Prove", "where a lot, invoice, seed lot or input came from and went", TraceCommand::new),
             of("report", "Prove", "the audit report, one HTML file", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),

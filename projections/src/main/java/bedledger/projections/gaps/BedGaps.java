@@ -58,7 +58,9 @@ final class BedGaps {
 
     private static Stream<Gap> standing(Looked looked, BedId bed) {
         BedState state = looked.farm().bed(bed).on(looked.day());
-        List<Entry> entries = looked.entries(bed);
+        List<Entry> entries = looked.entries(bed).stream()
+                .filter(entry -> !(entry.fact() instanceof BedWork.SoilSampled))
+                .toList();
         Entry last = entries.get(entries.size() - 1);
         long quiet = ChronoUnit.DAYS.between(last.head().doneOn(), looked.day());
         return state.crops().stream()

@@ -1,0 +1,16 @@
+package bedledger.projections.trace;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A node of a trace laid out as a tree.
+ *
+ * @param by the link that leads to it; empty at the root
+ * @param again whether it stands further up with what follows from it, which is not repeated here
+ */
+public record Branch(Node node, Optional<Link> by, boolean again, List<Branch> branches) {
+    public Branch {
+        branches = List.copyOf(branches);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.balance;
+
+import org.jspecify.annotations.NullMarked;
