@@ -145,6 +145,10 @@ public final class Inquiry {
         return own == null ? known : Set.of(own.family());
     }
 
+    Optional<Content> nitrogen(String material) {
+        return crops.nitrogen(material);
+    }
+
     Contact contact(CropName crop) {
         Contact known = crops.contact(crop);
         BookKeeping.CropAdded own = known == Contact.UNKNOWN ? added(crop) : null;

@@ -37,7 +37,7 @@ public record RuleBook(
 
     /** Every book there is. */
     public static List<RuleBook> all() {
-        return List.of(us());
+        return List.of(us(), eu());
     }
 
     public static Optional<RuleBook> of(String id) {

@@ -40,7 +40,8 @@ enum Said {
     DISEASE,
     FACTORY_FARM,
     AUTHORISED,
-    DATABASE;
+    DATABASE,
+    PERENNIAL;
 
     private static final Map<Said, List<Pattern>> WORDS = read();
 

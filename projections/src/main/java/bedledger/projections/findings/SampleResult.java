@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Residues that a test finds are for the certifier before anything is sold: 7 CFR 205.670, 205.671. */
-record SampleResult(RuleSheet sheet) implements Rule {
+record SampleResult(RuleSheet sheet, String settles) implements Rule {
     @Override
     public List<Finding> judge(Inquiry inquiry) {
         return inquiry.done(Oversight.SampleTaken.class).stream()
@@ -35,9 +35,7 @@ record SampleResult(RuleSheet sheet) implements Rule {
         }
         if (found) {
             return draft.lots(lots(inquiry, taken))
-                    .settledBy(
-                            "Tell the certifier before any of it is sold: above 5 % of the tolerance it cannot be sold as organic, and"
-                                    + " how it came there must be looked into.")
+                    .settledBy(settles)
                     .says(Outcome.ASK, what + reports.get(0).fact().result() + "; something prohibited was found.");
         }
         boolean known = reports.stream().allMatch(done -> done.fact().detected() != null);

@@ -54,7 +54,10 @@ final class UsRules {
                 new SaleRecorded(sheet("sale-recorded"), "7 CFR 205.103(b)(2), (3)", ENFORCEMENT_RULE),
                 new DoerRecorded(sheet("doer-recorded")),
                 new RecordsKept(sheet("records-kept"), figures),
-                new SampleResult(sheet("sample-result")),
+                new SampleResult(
+                        sheet("sample-result"),
+                        "Tell the certifier before any of it is sold: above 5 % of the tolerance it cannot be sold as organic, and how it"
+                                + " came there must be looked into (205.671)."),
                 new InspectionConditions(sheet("inspection-conditions")),
                 new DoesNotFit(sheet("does-not-fit")));
     }

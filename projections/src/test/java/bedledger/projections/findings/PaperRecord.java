@@ -26,6 +26,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A record for tests, written as in the examples of the rule sheets: {@code 2026-04-10 incorporate N1 --depth 10cm}. Field North with
@@ -64,7 +65,19 @@ public final class PaperRecord {
     }
 
     public Entry enter(String line) {
+        return written(line, null);
+    }
+
+    /** An entry written at a moment of its own. */
+    public Entry enter(String line, String writtenAt) {
+        return written(line, writtenAt);
+    }
+
+    private Entry written(String line, @Nullable String writtenAt) {
         book.on(line.substring(0, 10));
+        if (writtenAt != null) {
+            book.writtenAt(writtenAt);
+        }
         List<String> tokens = new ArrayList<>();
         Matcher token = TOKEN.matcher(line.substring(11));
         while (token.find()) {
