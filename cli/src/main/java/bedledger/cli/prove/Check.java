@@ -1,7 +1,5 @@
 package bedledger.cli.prove;
 
-import bedledger.cli.Exit;
-import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
@@ -10,6 +8,7 @@ import bedledger.cli.read.TextTable;
 import bedledger.projections.findings.Finding;
 import bedledger.projections.findings.Findings;
 import bedledger.projections.findings.Outcome;
+import bedledger.projections.findings.RuleBook;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -41,6 +40,10 @@ public final class Check implements Callable<Integer> {
     @Option(names = "--lot", paramLabel = "LOT", description = "only what concerns this lot")
     @Nullable
     String lot;
+
+    @Option(names = "--rules", paramLabel = "us|eu", description = "by this rule book (the book's own if left out)")
+    @Nullable
+    String rules;
 
     public Check(Surroundings around) {
         this.around = around;
@@ -74,7 +77,8 @@ public final class Check implements Callable<Integer> {
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
         LocalDate day = book.dayOr("--on", on);
-        Findings findings = Judging.of(book, day);
+        RuleBook judgedBy = Judging.named(rules == null ? book.opened().rules() : rules);
+        Findings findings = Judging.of(book, judgedBy, day);
         List<FindingView> views = findings.all().stream()
                 .filter(finding -> all || options.wantsData() || finding.outcome() != Outcome.MET)
                 .filter(finding -> lot == null
@@ -86,7 +90,7 @@ public final class Check implements Callable<Integer> {
         View view = new View(
                 book.opened().practice(),
                 book.opened().farm(),
-                Judging.rules(book).id() + " " + Judging.rules(book).edition(),
+                judgedBy.id() + " " + judgedBy.edition(),
                 day.toString(),
                 book.asKnownOn() == null ? null : book.asKnownOn().toString(),
                 views);
@@ -182,9 +186,5 @@ public final class Check implements Callable<Integer> {
             TextTable.wrapped(text, 80 - indent.length())
                     .forEach(line -> around.out().println(indent + line));
         }
-    }
-
-    static Failure noSuchRules(String id) {
-        return new Failure(Exit.REFUSED, "The rule book '" + id + "' is not in this version of the program; 'us' is.");
     }
 }

@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "bedledger rules",
         sortOptions = false,
-        description = "Print the rule book: each rule with citation, source, a passing and a failing example.",
+        description = "Print the rule books: each rule with citation, source, a passing and a failing example.",
         footer = {"", "Example: bedledger rules --tables"})
 public final class Rules implements Callable<Integer> {
     private final Surroundings around;
@@ -40,19 +40,25 @@ public final class Rules implements Callable<Integer> {
                             + " them")
     boolean tables;
 
+    @Option(names = "--rules", paramLabel = "us|eu", description = "only this rule book")
+    @Nullable
+    String only;
+
     public Rules(Surroundings around) {
         this.around = around;
     }
 
     /** What {@code --json} prints. */
-    record View(
+    record View(List<BookView> books, List<ReadingView> readings) {}
+
+    /** One rule book. */
+    record BookView(
             String id,
             String edition,
             String jurisdiction,
             String source,
             String read,
-            List<RuleView> rules,
-            List<ReadingView> readings) {}
+            List<RuleView> rules) {}
 
     /** One rule. */
     record RuleView(
@@ -92,29 +98,39 @@ public final class Rules implements Callable<Integer> {
     }
 
     private int printRules() {
-        RuleBook book = RuleBook.us();
+        List<RuleBook> books = only == null ? RuleBook.all() : List.of(Judging.named(only));
         View view = new View(
+                books.stream().map(Rules::view).toList(),
+                Arrays.stream(Reading.values())
+                        .map(reading -> new ReadingView(reading.word(), reading.byDefault(), reading.sentence()))
+                        .toList());
+        return new Output(around, options).print(view, table(view), out -> print(view));
+    }
+
+    private static Output.Table table(View view) {
+        return new Output.Table(
+                List.of("book", "id", "says", "citation", "basis", "from", "to"),
+                view.books().stream()
+                        .flatMap(book -> book.rules().stream()
+                                .map(rule -> List.of(
+                                        book.id(),
+                                        rule.id(),
+                                        rule.says(),
+                                        rule.citation(),
+                                        rule.basis(),
+                                        rule.from(),
+                                        rule.to() == null ? "" : rule.to())))
+                        .toList());
+    }
+
+    private static BookView view(RuleBook book) {
+        return new BookView(
                 book.id(),
                 book.edition(),
                 book.jurisdiction(),
                 book.source(),
                 book.read(),
-                book.rules().stream().map(rule -> view(rule.sheet())).toList(),
-                Arrays.stream(Reading.values())
-                        .map(reading -> new ReadingView(reading.word(), reading.byDefault(), reading.sentence()))
-                        .toList());
-        Output.Table table = new Output.Table(
-                List.of("id", "says", "citation", "basis", "from", "to"),
-                view.rules().stream()
-                        .map(rule -> List.of(
-                                rule.id(),
-                                rule.says(),
-                                rule.citation(),
-                                rule.basis(),
-                                rule.from(),
-                                rule.to() == null ? "" : rule.to()))
-                        .toList());
-        return new Output(around, options).print(view, table, out -> print(view));
+                book.rules().stream().map(rule -> view(rule.sheet())).toList());
     }
 
     private static RuleView view(RuleSheet sheet) {
@@ -135,9 +151,21 @@ public final class Rules implements Callable<Integer> {
     }
 
     private void print(View view) {
-        lines("", "Rule book " + view.id() + ", edition " + view.edition() + ": " + view.jurisdiction());
-        lines("", view.source() + "; read " + view.read());
-        for (RuleView rule : view.rules()) {
+        for (BookView book : view.books()) {
+            print(book);
+            around.out().println();
+        }
+        around.out().println("Readings on which certifiers differ, with the default:");
+        view.readings()
+                .forEach(reading -> lines(
+                        "    ",
+                        (reading.byDefault() ? "[on]  " : "[off] ") + reading.name() + ": " + reading.sentence()));
+    }
+
+    private void print(BookView book) {
+        lines("", "Rule book " + book.id() + ", edition " + book.edition() + ": " + book.jurisdiction());
+        lines("", book.source() + "; read " + book.read());
+        for (RuleView rule : book.rules()) {
             around.out().println();
             around.out().println(rule.id());
             lines("    ", rule.says());
@@ -148,11 +176,6 @@ public final class Rules implements Callable<Integer> {
             print("Passes", rule.passes());
             print("Fails", rule.fails());
         }
-        around.out().println("\nReadings on which certifiers differ, with the default:");
-        view.readings()
-                .forEach(reading -> lines(
-                        "    ",
-                        (reading.byDefault() ? "[on]  " : "[off] ") + reading.name() + ": " + reading.sentence()));
     }
 
     private void print(String which, ExampleView example) {

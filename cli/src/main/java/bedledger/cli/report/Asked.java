@@ -58,14 +58,14 @@ record Asked(
         BedList beds = BedList.of(farm, day);
         BookZone zone = new BookZone(book.zone());
         Links links = new Links(farm.written().size(), shown(done, beds));
-        boolean us = book.opened().rules().equals("us");
+        Optional<RuleBook> rules = RuleBook.of(book.opened().rules());
         return new Asked(
                 book,
                 day,
                 done,
                 beds,
-                us ? Optional.of(RuleBook.us()) : Optional.empty(),
-                us ? Judging.of(book, day) : new Findings(List.of()),
+                rules,
+                rules.isPresent() ? Judging.of(book, day) : new Findings(List.of()),
                 book.tables(),
                 Returned.of(farm, book.tables(), day, Options.DEFAULT.speaking(book.massUnit())),
                 zone,

@@ -40,11 +40,12 @@ class LotAccountTest {
     }
 
     @Test
-    void aBookOfRulesThatAreNotHereIsNotJudged() {
+    void aBookIsJudgedByTheRulesItNames() {
         Desktop desk = new Desktop(folder);
         desk.run("new", "farm", "--farm", "Ash Corner", "--rules", "eu", "--practice", "--written", "2025-02-10T18:00");
         Page page = desk.report("farm", "--on", "2025-12-31");
         assertThat(Page.text(page.all("main").get(0)))
-                .contains("The rule book ‘eu’ is not in this version of the program. Nothing was judged.");
+                .contains("Annex II Part I, 1.7.1", "livestock-nitrogen")
+                .doesNotContain("7 CFR 205.202");
     }
 }

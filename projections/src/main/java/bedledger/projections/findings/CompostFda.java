@@ -31,6 +31,7 @@ record CompostFda(RuleSheet sheet, Figures figures) implements Rule {
                         () -> verdict.add(Outcome.INCOMPLETE, "no curing is noted"));
         return new Draft(sheet, inquiry, "pile " + log.pile(), built.day())
                 .at(log.pile())
+                .at(log.beds())
                 .restsOn(log.entries())
                 .counting(verdict.everything())
                 .settledBy(settles(verdict.outcome()))

@@ -17,6 +17,7 @@ record CompostProcess(RuleSheet sheet, Figures figures) implements Rule {
         Ingredients nature = Ingredients.of(built.fact());
         Draft draft = new Draft(sheet, inquiry, "pile " + log.pile(), built.day())
                 .at(log.pile())
+                .at(log.beds())
                 .restsOn(log.entries());
         if (nature == Ingredients.PLANT) {
             return draft.citing("7 CFR 205.203(c)(3)")

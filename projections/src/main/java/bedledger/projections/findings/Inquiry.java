@@ -6,15 +6,25 @@ import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
+import bedledger.language.FieldId;
+import bedledger.language.Harvesting;
 import bedledger.language.Lineage;
 import bedledger.language.LotId;
+import bedledger.language.MaterialName;
 import bedledger.language.Place;
 import bedledger.language.Selling;
+import bedledger.language.Stock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -72,6 +82,16 @@ public final class Inquiry {
         return farm.beds();
     }
 
+    /** The beds that lie in some fields on the day asked about. */
+    List<BedId> beds(Collection<FieldId> fields) {
+        return beds().stream()
+                .filter(bed -> {
+                    FieldId field = farm.bed(bed).on(asOf).field();
+                    return field != null && fields.contains(field);
+                })
+                .toList();
+    }
+
     /** The timeline of a bed up to the day asked about. */
     List<BedStep> steps(BedId bed) {
         return steps.computeIfAbsent(bed, this::walk);
@@ -85,6 +105,14 @@ public final class Inquiry {
                 .toList();
     }
 
+    /** The name of a material, and what its listings say is in it. */
+    List<String> texts(MaterialName material) {
+        List<String> texts = new ArrayList<>(List.of(material.name()));
+        done(material, Stock.MaterialListed.class)
+                .forEach(done -> Optional.ofNullable(done.fact().composition()).ifPresent(texts::add));
+        return texts;
+    }
+
     /** How a lot was sold, in the order of the work. */
     List<Sale> sales(LotId lot) {
         return done(lot, Selling.Sold.class).stream()
@@ -92,10 +120,33 @@ public final class Inquiry {
                 .toList();
     }
 
+    /** By the entry of an application to beds: the lots picked from them afterwards, for so many years. */
+    Map<Long, Set<LotId>> pickedAfter(Predicate<Fact> application, int years) {
+        Map<Long, Set<LotId>> lots = new TreeMap<>();
+        for (BedId bed : beds()) {
+            List<BedStep> applied = new ArrayList<>();
+            for (BedStep step : steps(bed)) {
+                step.as(Harvesting.Harvested.class)
+                        .ifPresent(harvest -> applied.stream()
+                                .filter(use -> harvest.day().isBefore(use.day().plusYears(years)))
+                                .forEach(use -> lots.computeIfAbsent(use.number(), number -> new LinkedHashSet<>())
+                                        .add(harvest.fact().lot())));
+                if (application.test(step.fact())) {
+                    applied.add(step);
+                }
+            }
+        }
+        return lots;
+    }
+
     Set<String> families(CropName crop) {
         Set<String> known = crops.families(crop);
         BookKeeping.CropAdded own = known.isEmpty() ? added(crop) : null;
         return own == null ? known : Set.of(own.family());
+    }
+
+    Optional<Content> nitrogen(String material) {
+        return crops.nitrogen(material);
     }
 
     Contact contact(CropName crop) {

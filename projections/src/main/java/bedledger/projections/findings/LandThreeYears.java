@@ -110,7 +110,9 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
                 : "Field " + history.field() + ": " + first.because() + "; " + Wording.lots(lots) + ".";
         return new Draft(sheet, inquiry, subject, first.pick().day())
                 .at(history.field())
-                .at(harvest.fact().beds())
+                .at(judged.stream()
+                        .flatMap(one -> one.pick().harvest().fact().beds().stream())
+                        .toList())
                 .lots(lots)
                 .restsOn(history.entries())
                 .restsOn(judged.stream()

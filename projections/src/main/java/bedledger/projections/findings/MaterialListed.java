@@ -1,21 +1,14 @@
 package bedledger.projections.findings;
 
 import bedledger.language.BedId;
-import bedledger.language.Care;
-import bedledger.language.Fact;
-import bedledger.language.Fertility;
-import bedledger.language.Harvesting;
 import bedledger.language.LotId;
 import bedledger.language.MaterialName;
-import bedledger.language.Planting;
 import bedledger.language.Stock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -25,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** Every input is listed, with its approval, before it is used: 7 CFR 205.201(a)(2). Lots are named where that is open. */
 record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
 
-    /** One use of an input. */
-    private record Use(Done<?> done, MaterialName material, List<BedId> beds) {}
-
     private enum Listing {
         APPROVED,
         NOT_APPROVED,
@@ -36,77 +26,17 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
 
     @Override
     public List<Finding> judge(Inquiry inquiry) {
-        Map<MaterialName, List<Use>> uses = new TreeMap<>(Wording.NATURAL);
-        uses(inquiry)
-                .forEach(use -> uses.computeIfAbsent(use.material(), m -> new ArrayList<>())
-                        .add(use));
-        Map<Long, Set<LotId>> lots = pickedAfter(inquiry);
-        touchedIndoors(inquiry, lots);
-        return uses.entrySet().stream()
+        // For as long as a prohibited substance would bar the land.
+        Map<Long, Set<LotId>> lots = MaterialUse.lots(inquiry, figures.whole("land.years"));
+        return MaterialUse.byMaterial(inquiry).entrySet().stream()
                 .flatMap(material -> findings(inquiry, material.getKey(), material.getValue(), lots))
                 .toList();
     }
 
-    private static Stream<Use> uses(Inquiry inquiry) {
-        Stream<Use> spread = inquiry.done(Fertility.Spread.class).stream()
-                .flatMap(done -> Optional.ofNullable(done.fact().material()).stream()
-                        .map(material -> new Use(done, material, done.fact().beds())));
-        Stream<Use> sprayed = inquiry.done(Care.Sprayed.class).stream()
-                .map(done -> new Use(done, done.fact().product(), done.fact().beds()));
-        return Stream.of(spread, sprayed, indoors(inquiry)).flatMap(uses -> uses);
-    }
-
-    /** Potting mixes, what they are made of, and sanitizers. */
-    private static Stream<Use> indoors(Inquiry inquiry) {
-        Stream<Use> sown = inquiry.done(Planting.TraysSown.class).stream()
-                .flatMap(done -> Optional.ofNullable(done.fact().pottingMix()).stream()
-                        .map(mix -> new Use(done, mix, List.of())));
-        Stream<Use> mixed = inquiry.done(Stock.MixMade.class).stream()
-                .flatMap(done -> done.fact().materials().stream().map(part -> new Use(done, part, List.of())));
-        Stream<Use> washed = inquiry.done(Harvesting.LotsWashed.class).stream()
-                .flatMap(done -> Optional.ofNullable(done.fact().sanitizer()).stream()
-                        .map(sanitizer -> new Use(done, sanitizer, List.of())));
-        return Stream.of(sown, mixed, washed).flatMap(uses -> uses);
-    }
-
-    /** By the use's entry, the lots picked from those beds afterwards, for as long as a prohibited substance would bar the land. */
-    private Map<Long, Set<LotId>> pickedAfter(Inquiry inquiry) {
-        Map<Long, Set<LotId>> lots = new TreeMap<>();
-        for (BedId bed : inquiry.beds()) {
-            List<BedStep> uses = new ArrayList<>();
-            for (BedStep step : inquiry.steps(bed)) {
-                step.as(Harvesting.Harvested.class)
-                        .ifPresent(harvest -> uses.stream()
-                                .filter(use -> harvest.day().isBefore(use.day().plusYears(figures.whole("land.years"))))
-                                .forEach(use -> lots.computeIfAbsent(use.number(), number -> new LinkedHashSet<>())
-                                        .add(harvest.fact().lot())));
-                if (isUse(step.fact())) {
-                    uses.add(step);
-                }
-            }
-        }
-        return lots;
-    }
-
-    /** The same for what was washed, and for what grew from trays with that mix. */
-    private static void touchedIndoors(Inquiry inquiry, Map<Long, Set<LotId>> lots) {
-        inquiry.done(Harvesting.LotsWashed.class)
-                .forEach(done -> lots.computeIfAbsent(done.number(), number -> new LinkedHashSet<>())
-                        .addAll(done.fact().lots()));
-        inquiry.done(Planting.TraysSown.class)
-                .forEach(done -> inquiry.done(done.fact().batch(), Planting.Transplanted.class)
-                        .forEach(set -> lots.computeIfAbsent(done.number(), number -> new LinkedHashSet<>())
-                                .addAll(inquiry.growing().lotsFrom(set.number()))));
-    }
-
-    private static boolean isUse(Fact fact) {
-        return fact instanceof Care.Sprayed || (fact instanceof Fertility.Spread spread && spread.material() != null);
-    }
-
     private Stream<Finding> findings(
-            Inquiry inquiry, MaterialName material, List<Use> uses, Map<Long, Set<LotId>> lots) {
+            Inquiry inquiry, MaterialName material, List<MaterialUse> uses, Map<Long, Set<LotId>> lots) {
         List<Done<Stock.MaterialListed>> listings = inquiry.done(material, Stock.MaterialListed.class);
-        Map<Listing, List<Use>> byListing = new TreeMap<>();
+        Map<Listing, List<MaterialUse>> byListing = new TreeMap<>();
         uses.forEach(use -> byListing
                 .computeIfAbsent(listing(listings, use.done().day()), l -> new ArrayList<>())
                 .add(use));
@@ -129,14 +59,13 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
             Inquiry inquiry,
             MaterialName material,
             Listing listing,
-            List<Use> uses,
+            List<MaterialUse> uses,
             List<Done<Stock.MaterialListed>> listings,
             Map<Long, Set<LotId>> lots) {
-        Use first =
-                uses.stream().min(Comparator.comparing(use -> use.done().day())).orElseThrow();
+        MaterialUse first = MaterialUse.first(uses);
         List<BedId> beds =
                 Wording.sorted(uses.stream().flatMap(use -> use.beds().stream()).toList());
-        Function<Use, Stream<LotId>> picked =
+        Function<MaterialUse, Stream<LotId>> picked =
                 use -> lots.getOrDefault(use.done().number(), Set.of()).stream();
         String used = material + ", used" + (beds.isEmpty() ? "" : " on " + Wording.list(beds)) + " from "
                 + first.done().day() + ": ";
@@ -167,7 +96,7 @@ record MaterialListed(RuleSheet sheet, Figures figures) implements Rule {
         };
     }
 
-    private static String later(List<Done<Stock.MaterialListed>> listings, Use first) {
+    private static String later(List<Done<Stock.MaterialListed>> listings, MaterialUse first) {
         @Nullable
         LocalDate later = listings.stream()
                 .map(Done::day)

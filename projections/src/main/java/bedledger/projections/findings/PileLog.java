@@ -1,5 +1,6 @@
 package bedledger.projections.findings;
 
+import bedledger.language.BedId;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Fertility;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param readings the lowest reading of each day that was read; a day read twice keeps the lower
  * @param turns the days it was turned on; two turns of one day are one
+ * @param beds where it was spread
  * @param entries the numbers of the entries it rests on: building, readings, turns, curing
  */
 record PileLog(
@@ -34,6 +36,7 @@ record PileLog(
         SortedSet<LocalDate> turns,
         Optional<LocalDate> cured,
         Optional<LocalDate> used,
+        List<BedId> beds,
         List<Long> entries) {
 
     static PileLog of(Inquiry inquiry, PileId pile, LocalDate upTo) {
@@ -52,6 +55,10 @@ record PileLog(
                 Stream.concat(of(all, Fertility.PileFinished.class), of(all, Fertility.Spread.class))
                         .map(Done::day)
                         .min(Comparator.naturalOrder()),
+                of(all, Fertility.Spread.class)
+                        .flatMap(spread -> spread.fact().beds().stream())
+                        .distinct()
+                        .toList(),
                 all.stream()
                         .filter(entry -> !(entry.fact() instanceof Fertility.Spread))
                         .map(Entry::number)

@@ -18,7 +18,14 @@ public enum Reading {
             "The three hot days of a static or in-vessel pile follow each other; others are for the certifier; off: any three days do."),
     WINDROW_DAYS_CONSECUTIVE(
             false,
-            "On: the fifteen hot days of a windrow follow each other; off: any fifteen days do, and it is said so.");
+            "On: the fifteen hot days of a windrow follow each other; off: any fifteen days do, and it is said so."),
+    DECLARED_SINCE_COUNTS_AS_CONVERSION(
+            true,
+            "EU: conversion is taken to have begun on the day since when nothing prohibited is declared, as if the control body had"
+                    + " recognised it; off: not before the field was entered in the book."),
+    TABLE_NITROGEN_COUNTS(
+            false,
+            "EU, on: a table's typical nitrogen counts as exact where an entry gives none and no range is known; off: it is a question.");
 
     private final boolean byDefault;
     private final String sentence;

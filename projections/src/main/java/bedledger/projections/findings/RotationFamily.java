@@ -112,11 +112,15 @@ record RotationFamily(RuleSheet sheet) implements Rule {
     }
 
     private static boolean related(Inquiry inquiry, Stood one, Stood other) {
-        if (one.crop().equals(other.crop())) {
+        return related(inquiry, one.crop(), other.crop());
+    }
+
+    private static boolean related(Inquiry inquiry, CropName one, CropName other) {
+        if (one.equals(other)) {
             return true;
         }
-        Set<String> families = inquiry.families(one.crop());
-        return inquiry.families(other.crop()).stream().anyMatch(families::contains);
+        Set<String> families = inquiry.families(one);
+        return inquiry.families(other).stream().anyMatch(families::contains);
     }
 
     private Finding finding(Inquiry inquiry, BedId bed, Stood before, Stood crop) {
@@ -154,5 +158,30 @@ record RotationFamily(RuleSheet sheet) implements Rule {
                         Outcome.INCOMPLETE,
                         "The family of " + crop + " is not known, so what it follows on " + Wording.list(beds)
                                 + " cannot be judged.");
+    }
+
+    /** The same of a crop that is not planted yet: the last of its family here, if nothing stood since. */
+    @Override
+    public List<Doubt> doubts(Inquiry inquiry, BedId bed, CropName crop) {
+        List<Stood> stood = stood(inquiry.steps(bed));
+        Optional<Stood> before = stood.stream()
+                .filter(other ->
+                        !other.stand.cover() && other.ended < Integer.MAX_VALUE && related(inquiry, other.crop(), crop))
+                .reduce((one, other) -> other.ended >= one.ended ? other : one);
+        return before.stream()
+                .filter(last -> stood.stream()
+                        .noneMatch(other -> other.ended > last.ended
+                                && (other.stand.cover() || !related(inquiry, other.crop(), crop))))
+                .map(last -> new Doubt(
+                        sheet.id(),
+                        Outcome.ASK,
+                        Wording.capital(crop.name()) + " in " + bed + " would follow " + last.crop()
+                                + (last.end == null ? "" : ", which ended on " + last.end.day())
+                                + ", of the same family, with nothing between.",
+                        last.end == null
+                                ? List.of(last.planted.number())
+                                : List.of(last.planted.number(), last.end.number()),
+                        sheet.citation()))
+                .toList();
     }
 }

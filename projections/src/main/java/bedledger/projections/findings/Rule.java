@@ -14,4 +14,9 @@ public interface Rule {
     default List<Wait> waits(Inquiry inquiry, BedId bed, CropName crop) {
         return List.of();
     }
+
+    /** What this rule would hold against planting a crop in a bed on the day asked; empty if nothing. */
+    default List<Doubt> doubts(Inquiry inquiry, BedId bed, CropName crop) {
+        return List.of();
+    }
 }

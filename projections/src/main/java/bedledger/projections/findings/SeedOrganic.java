@@ -24,7 +24,7 @@ record SeedOrganic(RuleSheet sheet) implements Rule {
         Stock.SeedReceived seed = received.fact();
         List<SeedUse> uses = SeedUse.ofLot(inquiry, seed.seedLot());
         Set<LotId> lots = SeedUse.lots(inquiry, uses);
-        Answer answer = answer(seed);
+        Answer answer = answer(inquiry, received);
         String what = seed.form() == StockForm.PLANTING_STOCK ? " planting stock, lot " : " seed, lot ";
         return new Draft(sheet, inquiry, "seed lot " + seed.seedLot() + ", " + seed.crop(), received.day())
                 .at(seed.seedLot())
@@ -39,20 +39,22 @@ record SeedOrganic(RuleSheet sheet) implements Rule {
                                 + "; grown from it: " + Wording.lots(lots) + ".");
     }
 
-    private static Answer answer(Stock.SeedReceived seed) {
+    private static Answer answer(Inquiry inquiry, Done<Stock.SeedReceived> received) {
+        Stock.SeedReceived seed = received.fact();
         if (seed.organic() == null) {
             return new Answer(
                     Outcome.INCOMPLETE,
                     "whether it is certified organic is not recorded",
                     "Correct the receipt: --organic yes with the certificate, or --organic no.");
         }
-        if (seed.organic()) {
-            return new Answer(
-                    Outcome.MET,
-                    "certified organic",
-                    seed.certificate() == null ? "Keep the supplier's certificate on file." : "");
-        }
-        return notOrganic(seed.treatment(), seed.suppliersAsked());
+        return seed.organic()
+                ? organic(CertificateProof.of(inquiry, received))
+                : notOrganic(seed.treatment(), seed.suppliersAsked());
+    }
+
+    /** The grower's word alone shows nothing. */
+    private static Answer organic(CertificateProof proof) {
+        return new Answer(proof.outcome(), "entered as certified organic; " + proof.words(), proof.settles());
     }
 
     private static Answer notOrganic(@Nullable Treatment treatment, @Nullable Integer asked) {

@@ -61,7 +61,7 @@ record SeedlingsOrganic(RuleSheet sheet) implements Rule {
                 .restsOn(received.entry())
                 .restsOn(uses.stream().map(use -> use.done().number()).toList());
         String what = Wording.capital(seed.crop().name()) + " seedlings, lot " + seed.seedLot();
-        return judged(draft, what, seed.organic(), variance, lots);
+        return judged(draft, what, seed.organic(), CertificateProof.of(inquiry, received), variance, lots);
     }
 
     private Finding planted(Inquiry inquiry, SeedUse use, Map<SeedLotId, Done<Stock.SeedReceived>> receipts) {
@@ -80,18 +80,35 @@ record SeedlingsOrganic(RuleSheet sheet) implements Rule {
                 .restsOn(use.done().entry());
         String what = Wording.capital(use.crop().name()) + " planted in " + beds + " on "
                 + use.done().day() + ", bought plants";
-        return judged(draft, what, organic, set.variance(), lots);
+        return judged(draft, what, organic, proof(inquiry, receipt), set.variance(), lots);
+    }
+
+    /** A planting has nowhere to name a certificate; the receipt has. */
+    private static CertificateProof proof(Inquiry inquiry, @Nullable Done<Stock.SeedReceived> receipt) {
+        return receipt == null
+                ? new CertificateProof(
+                        Outcome.INCOMPLETE,
+                        "no certificate is recorded",
+                        "Enter the plants as they came in, with the certificate: did receive-seed LOT --form seedlings"
+                                + " --organic yes --certificate \"…\", and name the lot in the planting: --seed-lot LOT.")
+                : CertificateProof.of(inquiry, receipt);
     }
 
     private static Finding judged(
-            Draft draft, String what, @Nullable Boolean organic, @Nullable String variance, Set<LotId> lots) {
+            Draft draft,
+            String what,
+            @Nullable Boolean organic,
+            CertificateProof proof,
+            @Nullable String variance,
+            Set<LotId> lots) {
         String from = "; grown from them: " + Wording.lots(lots) + ".";
         if (organic == null) {
             return draft.settledBy("Correct the entry: --organic yes with the certificate, or --organic no.")
                     .says(Outcome.INCOMPLETE, what + ": whether they are certified organic is not recorded" + from);
         }
         if (organic) {
-            return draft.says(Outcome.MET, what + ": certified organic" + from);
+            return draft.settledBy(proof.settles())
+                    .says(proof.outcome(), what + ": entered as certified organic; " + proof.words() + from);
         }
         return variance == null
                 ? draft.settledBy(

@@ -65,6 +65,7 @@ record SplitOperation(RuleSheet sheet, Figures figures) implements Rule {
                 .orElseThrow();
         return new Draft(sheet, inquiry, "the farm", from)
                 .at(waiting.stream().map(Ground::field).toList())
+                .at(inquiry.beds(waiting.stream().map(Ground::field).toList()))
                 .restsOn(entries)
                 .settledBy(
                         "Agree with the certifier how the two are kept apart, in the field, at harvest and in the store,"

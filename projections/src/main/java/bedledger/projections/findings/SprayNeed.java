@@ -2,13 +2,9 @@ package bedledger.projections.findings;
 
 import bedledger.language.Care;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 
 /** A spray only where what comes first did not suffice, and recorded so: 7 CFR 205.206(e). */
 record SprayNeed(RuleSheet sheet) implements Rule {
-    private static final Set<String> NOTHING = Set.of("none", "nothing", "no", "nothing tried");
-
     @Override
     public List<Finding> judge(Inquiry inquiry) {
         return inquiry.done(Care.Sprayed.class).stream()
@@ -29,7 +25,7 @@ record SprayNeed(RuleSheet sheet) implements Rule {
                             "Correct the spraying with what was tried: --tried-first \"row cover, hand picking\".")
                     .says(Outcome.INCOMPLETE, what + ": what was tried first is not recorded.");
         }
-        return NOTHING.contains(tried.strip().toLowerCase(Locale.ROOT))
+        return Said.NONE.in(tried)
                 ? draft.settledBy("Ask the certifier; next time prevention and mechanical means come first.")
                         .says(Outcome.NOT_MET, what + ": nothing was tried first.")
                 : draft.says(Outcome.MET, what + " after " + tried + ".");

@@ -38,6 +38,10 @@ final class Wording {
         return number == 1 ? "1 day" : number + " days";
     }
 
+    static String times(long number) {
+        return number == 1 ? "1 time" : number + " times";
+    }
+
     static String turns(long number) {
         return number == 1 ? "1 turn" : number + " turns";
     }

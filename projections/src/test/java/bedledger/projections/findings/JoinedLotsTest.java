@@ -20,7 +20,7 @@ class JoinedLotsTest {
     private static PaperRecord beets() {
         return PaperRecord.of(
                 "2020-01-01 declare-land North --none-since 2010-01-01 --evidence affidavit",
-                "2026-02-01 receive-seed BE-1 --crop beet --quantity 100g --organic yes",
+                "2026-02-01 receive-seed BE-1 --crop beet --quantity 100g --organic yes --certificate C-1",
                 "2026-05-01 spread N1 --manure horse --quantity 60kg",
                 "2026-05-02 incorporate N1 --depth 10cm",
                 "2026-05-10 sow N1 --crop beet --seed-lot BE-1",

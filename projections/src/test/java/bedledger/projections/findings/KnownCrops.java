@@ -2,6 +2,7 @@ package bedledger.projections.findings;
 
 import bedledger.language.CropName;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** A few crops for tests; families are botany, contact is common practice, no source. */
@@ -33,5 +34,13 @@ public final class KnownCrops implements CropFacts {
     public Contact contact(CropName crop) {
         Crop known = CROPS.get(crop.name());
         return known == null ? Contact.UNKNOWN : known.contact();
+    }
+
+    /** RB209 (2021) section 2: 6 kg N/t for cattle farmyard manure; no range is given. */
+    @Override
+    public Optional<Content> nitrogen(String material) {
+        return material.equals("cattle")
+                ? Optional.of(new Content("cattle manure", 6, null, null, "RB209"))
+                : Optional.empty();
     }
 }

@@ -8,19 +8,25 @@ import bedledger.language.Condition;
 import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
+import bedledger.language.Head;
 import bedledger.language.LotId;
 import bedledger.language.MaterialName;
+import bedledger.language.PersonId;
 import bedledger.language.SeasonBook;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A record for tests, written as in the examples of the rule sheets: {@code 2026-04-10 incorporate N1 --depth 10cm}. Field North with
@@ -59,14 +65,57 @@ public final class PaperRecord {
     }
 
     public Entry enter(String line) {
+        return written(line, null);
+    }
+
+    /** An entry written at a moment of its own. */
+    public Entry enter(String line, String writtenAt) {
+        return written(line, writtenAt);
+    }
+
+    private Entry written(String line, @Nullable String writtenAt) {
         book.on(line.substring(0, 10));
+        if (writtenAt != null) {
+            book.writtenAt(writtenAt);
+        }
         List<String> tokens = new ArrayList<>();
         Matcher token = TOKEN.matcher(line.substring(11));
         while (token.find()) {
             tokens.add(token.group(1) == null ? token.group(2) : token.group(1));
         }
         String word = tokens.remove(0);
+        book.heading(heading(tokens));
         return book.did(word, options(Acts.byWord(word).orElseThrow(), tokens));
+    }
+
+    /** What the head holds: {@code --done-by nobody}, {@code --at 14:00}, {@code --note WORDS}; taken out of the tokens. */
+    private static UnaryOperator<Head> heading(List<String> tokens) {
+        Optional<String> by = taken(tokens, "--done-by");
+        Optional<String> at = taken(tokens, "--at");
+        Optional<String> note = taken(tokens, "--note");
+        return head -> new Head(
+                head.doneOn(),
+                at.map(LocalTime::parse).orElse(head.time()),
+                head.placeInDay(),
+                head.notedOn(),
+                by.map(name -> name.equals("nobody") ? null : new PersonId(name))
+                        .orElse(by.isPresent() ? null : head.doneBy()),
+                head.area(),
+                head.people(),
+                head.minutes(),
+                head.equipment(),
+                note.orElse(head.note()),
+                head.documents(),
+                head.corrects());
+    }
+
+    private static Optional<String> taken(List<String> tokens, String option) {
+        int at = tokens.indexOf(option);
+        if (at < 0) {
+            return Optional.empty();
+        }
+        tokens.remove(at);
+        return Optional.of(tokens.remove(at));
     }
 
     /** The value after an option is one token; what stands without an option belongs to what is asked right after the word, in order. */

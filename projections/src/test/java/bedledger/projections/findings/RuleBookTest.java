@@ -63,16 +63,18 @@ class RuleBookTest {
 
     @Test
     void everyFigureSaysWhereItStands() {
-        assertThat(US.figures().byName().values()).isNotEmpty().allSatisfy(figure -> {
-            assertThat(figure.citation()).isNotBlank();
-            assertThat(figure.basis()).isNotBlank();
-            assertThat(figure.unit()).isNotBlank();
-        });
+        assertThat(RuleBook.all().stream().flatMap(book -> book.figures().byName().values().stream()))
+                .isNotEmpty()
+                .allSatisfy(figure -> {
+                    assertThat(figure.citation()).isNotBlank();
+                    assertThat(figure.basis()).isNotBlank();
+                    assertThat(figure.unit()).isNotBlank();
+                });
     }
 
     @Test
     void everyRuleSaysWhatItAsksInOneSentence() {
-        assertThat(US.rules())
+        assertThat(RuleBook.all().stream().flatMap(book -> book.rules().stream()))
                 .extracting(Rule::sheet)
                 .allSatisfy(sheet -> assertThat(sheet.says()).endsWith("."));
     }

@@ -12,38 +12,41 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The examples that the rule sheets print are what the rules say. */
 class RuleExamplesTest {
     static Stream<Arguments> rules() {
-        return RuleBook.us().rules().stream()
-                .map(rule -> Arguments.of(rule.sheet().id(), rule.sheet()));
+        return RuleBook.all().stream()
+                .flatMap(book -> book.rules().stream()
+                        .map(rule -> Arguments.of(
+                                book, book.id() + " " + rule.sheet().id(), rule.sheet())));
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest(name = "{1}")
     @MethodSource("rules")
-    void isContentWithItsPassingExample(String id, RuleSheet sheet) {
-        assertThat(outcomes(id, sheet.passing())).isEqualTo(expected(sheet.passing()));
+    void isContentWithItsPassingExample(RuleBook book, String id, RuleSheet sheet) {
+        assertThat(outcomes(book, sheet, sheet.passing())).isEqualTo(expected(sheet.passing()));
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest(name = "{1}")
     @MethodSource("rules")
-    void speaksAgainstItsFailingExample(String id, RuleSheet sheet) {
+    void speaksAgainstItsFailingExample(RuleBook book, String id, RuleSheet sheet) {
         assertThat(sheet.failing().outcome()).isPresent().get().isNotEqualTo(Outcome.MET);
-        assertThat(outcomes(id, sheet.failing())).isEqualTo(expected(sheet.failing()));
+        assertThat(outcomes(book, sheet, sheet.failing())).isEqualTo(expected(sheet.failing()));
     }
 
     private static List<Outcome> expected(Example example) {
         return example.outcome().stream().toList();
     }
 
-    private static List<Outcome> outcomes(String rule, Example example) {
-        return PaperRecord.of(example.lines().toArray(String[]::new)).findingsOf(rule).stream()
+    private static List<Outcome> outcomes(RuleBook book, RuleSheet sheet, Example example) {
+        return PaperRecord.of(example.lines().toArray(String[]::new)).by(book).findingsOf(sheet.id()).stream()
                 .map(Finding::outcome)
                 .toList();
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest(name = "{1}")
     @MethodSource("rules")
-    void everyFindingThatIsNotMetSaysWhatWouldSettleItAndCites(String id, RuleSheet sheet) {
-        Finding finding =
-                PaperRecord.of(sheet.failing().lines().toArray(String[]::new)).theFindingOf(id);
+    void everyFindingThatIsNotMetSaysWhatWouldSettleItAndCites(RuleBook book, String id, RuleSheet sheet) {
+        Finding finding = PaperRecord.of(sheet.failing().lines().toArray(String[]::new))
+                .by(book)
+                .theFindingOf(sheet.id());
 
         assertThat(finding.settles()).isNotBlank();
         assertThat(finding.citation()).isNotBlank();
@@ -53,9 +56,10 @@ class RuleExamplesTest {
 
     @Test
     void theBookHasRulesAndNoIdTwice() {
-        List<String> ids =
-                RuleBook.us().rules().stream().map(rule -> rule.sheet().id()).toList();
-
-        assertThat(ids).isNotEmpty().doesNotHaveDuplicates();
+        assertThat(RuleBook.all())
+                .allSatisfy(book -> assertThat(book.rules())
+                        .extracting(rule -> rule.sheet().id())
+                        .isNotEmpty()
+                        .doesNotHaveDuplicates());
     }
 }

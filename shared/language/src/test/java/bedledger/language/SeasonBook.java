@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Writes entries for tests as a grower would say them: {@code book.on("2025-07-08").did("flail", "beds=N1 N2", "passes=2")}. */
@@ -15,6 +16,7 @@ public final class SeasonBook {
     private final Map<LocalDate, Integer> places = new HashMap<>();
     private LocalDate day = LocalDate.parse("2025-01-01");
     private @Nullable Instant writtenAt;
+    private UnaryOperator<Head> heading = UnaryOperator.identity();
 
     /** The day of the work of what follows, written on its evening. */
     public SeasonBook on(String isoDay) {
@@ -46,8 +48,14 @@ public final class SeasonBook {
         return add(head(), null, fact);
     }
 
+    /** What is changed in the heads of what follows. */
+    public SeasonBook heading(UnaryOperator<Head> changed) {
+        heading = changed;
+        return this;
+    }
+
     private Head head() {
-        return Head.on(day, places.merge(day, 1, Integer::sum)).by(new PersonId("owner"));
+        return heading.apply(Head.on(day, places.merge(day, 1, Integer::sum)).by(new PersonId("owner")));
     }
 
     private Entry add(Head head, @Nullable Entry answered, Fact fact) {

@@ -1,0 +1,181 @@
+package bedledger.projections.findings;
+
+import bedledger.language.CropName;
+import bedledger.language.Harvesting;
+import bedledger.language.LotAccount;
+import bedledger.language.LotId;
+import bedledger.language.LotMove;
+import bedledger.language.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What is counted in store is what came in less what went out: 7 CFR 205.403(d)(4). No tolerance is set, so it is told, not judged. */
+record StoreBalance(RuleSheet sheet) implements Rule {
+    @Override
+    public List<Finding> judge(Inquiry inquiry) {
+        return inquiry.done(Harvesting.StoreCounted.class).stream()
+                .collect(Collectors.groupingBy(
+                        done -> done.fact().crop(),
+                        () -> new java.util.TreeMap<>(Comparator.comparing(CropName::name)),
+                        Collectors.toList()))
+                .values()
+                .stream()
+                // A count of one place among several says nothing of the whole.
+                .filter(counts -> counts.stream()
+                                .map(count -> String.valueOf(count.fact().where()))
+                                .distinct()
+                                .count()
+                        == 1)
+                .flatMap(counts -> counts.stream().map(count -> finding(inquiry, counts, count)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private Optional<Finding> finding(
+            Inquiry inquiry, List<Done<Harvesting.StoreCounted>> counts, Done<Harvesting.StoreCounted> count) {
+        Unit unit = count.fact().quantity().quantity().unit();
+        int place = counts.indexOf(count);
+        @Nullable Done<Harvesting.StoreCounted> before = place == 0 ? null : counts.get(place - 1);
+        boolean comparable =
+                before == null || before.fact().quantity().quantity().unit().dimension() == unit.dimension();
+        if (!comparable || (before != null && before.day().equals(count.day()))) {
+            return Optional.empty();
+        }
+        Sum sum = new Sum(unit);
+        if (before != null) {
+            sum.open(before.fact().quantity().quantity());
+        }
+        for (LotId lot : inquiry.farm().lots()) {
+            if (inquiry.lineage().crop(lot).filter(count.fact().crop()::equals).isPresent()) {
+                LotAccount account = LotAccount.of(inquiry.farm(), lot, count.day());
+                account.moves().stream()
+                        .filter(move ->
+                                before == null || move.entry().head().doneOn().isAfter(before.day()))
+                        .forEach(move -> sum.add(account, move));
+            }
+        }
+        return sum.nothing() ? Optional.empty() : Optional.of(told(inquiry, count, before, sum));
+    }
+
+    private Finding told(
+            Inquiry inquiry,
+            Done<Harvesting.StoreCounted> count,
+            @Nullable Done<Harvesting.StoreCounted> before,
+            Sum sum) {
+        BigDecimal counted = Sum.in(count.fact().quantity().quantity(), sum.unit());
+        BigDecimal off = counted.subtract(sum.left());
+        String apart =
+                sum.apart() == 0 ? "" : " What moved in other units is not counted here (" + sum.apart() + " moves).";
+        Draft draft = new Draft(sheet, inquiry, count.fact().crop() + " in store", count.day())
+                .restsOn(count.entry())
+                .restsOn(before == null ? List.of() : List.of(before.number()))
+                .restsOn(sum.entries())
+                .counting(sum.words() + " = " + Sum.plain(sum.left()) + " "
+                        + sum.unit().symbol() + " expected; " + Sum.plain(counted) + " counted");
+        String what = Wording.capital(count.fact().crop().name()) + " counted on " + count.day() + ": ";
+        if (off.signum() == 0 && apart.isEmpty()) {
+            return draft.says(Outcome.MET, what + "as much as the book expects.");
+        }
+        String share = sum.came().signum() > 0
+                ? " ("
+                        + Sum.plain(
+                                off.abs().multiply(BigDecimal.valueOf(100)).divide(sum.came(), 2, RoundingMode.HALF_UP))
+                        + " % of what came in)"
+                : "";
+        return draft.settledBy(
+                        "Look for a loss, a gift or a sale that was not entered, or a wrong weight. The rule sets no tolerance; the"
+                                + " inspector judges what is left unexplained.")
+                .says(
+                        Outcome.ASK,
+                        what + Sum.plain(off.abs()) + " " + sum.unit().symbol() + (off.signum() < 0 ? " less" : " more")
+                                + " than the book expects" + share + "." + apart);
+    }
+
+    /** What came in and went out, in one unit. */
+    private static final class Sum {
+        private final Unit unit;
+        private final Map<LotMove.Way, BigDecimal> ways = new EnumMap<>(LotMove.Way.class);
+        private final List<Long> entries = new ArrayList<>();
+        private BigDecimal open = BigDecimal.ZERO;
+        private boolean opened;
+        private int apart;
+
+        Sum(Unit unit) {
+            this.unit = unit;
+        }
+
+        void open(bedledger.language.Quantity quantity) {
+            open = in(quantity, unit);
+            opened = true;
+        }
+
+        /** Lots put into one another cancel out within a crop. */
+        void add(LotAccount account, LotMove move) {
+            LotAccount.Left moved = account.sum(List.of(move), unit);
+            if (!moved.apart().isEmpty()) {
+                apart++;
+                return;
+            }
+            ways.merge(move.way(), moved.number().abs(), BigDecimal::add);
+            entries.add(move.entry().number());
+        }
+
+        static BigDecimal in(bedledger.language.Quantity quantity, Unit unit) {
+            return quantity.inBase().divide(unit.factor(), java.math.MathContext.DECIMAL64);
+        }
+
+        static String plain(BigDecimal number) {
+            return number.setScale(
+                            Math.min(3, Math.max(0, number.stripTrailingZeros().scale())), RoundingMode.HALF_UP)
+                    .toPlainString()
+                    .replace('-', '−');
+        }
+
+        Unit unit() {
+            return unit;
+        }
+
+        int apart() {
+            return apart;
+        }
+
+        List<Long> entries() {
+            return entries;
+        }
+
+        boolean nothing() {
+            return ways.isEmpty() && !opened;
+        }
+
+        BigDecimal came() {
+            return ways.entrySet().stream()
+                    .filter(way -> way.getKey().sign() > 0)
+                    .map(Map.Entry::getValue)
+                    .reduce(open, BigDecimal::add);
+        }
+
+        BigDecimal left() {
+            return ways.entrySet().stream()
+                    .map(way -> way.getValue()
+                            .multiply(BigDecimal.valueOf(way.getKey().sign())))
+                    .reduce(open, BigDecimal::add);
+        }
+
+        String words() {
+            StringBuilder words = new StringBuilder(opened ? plain(open) + " counted before" : "");
+            ways.forEach((way, number) -> words.append(words.isEmpty() ? "" : way.sign() < 0 ? " − " : " + ")
+                    .append(plain(number))
+                    .append(" ")
+                    .append(way.words()));
+            return words.toString();
+        }
+    }
+}
