@@ -32,8 +32,7 @@ public final class Judging {
 
     /** The question asked before something is done, by the rule book that the book names. */
     public static MayI may(ReadBook book, LocalDate day) {
-        return new MayI(
-                book.farm(), named(book.opened().rules()), Settings.defaults(), facts(book.tables()), day);
+        return new MayI(book.farm(), named(book.opened().rules()), Settings.defaults(), facts(book.tables()), day);
     }
 
     static RuleBook named(String id) {

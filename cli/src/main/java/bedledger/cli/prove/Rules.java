@@ -52,13 +52,7 @@ public final class Rules implements Callable<Integer> {
     record View(List<BookView> books, List<ReadingView> readings) {}
 
     /** One rule book. */
-    record BookView(
-            String id,
-            String edition,
-            String jurisdiction,
-            String source,
-            String read,
-            List<RuleView> rules) {}
+    record BookView(String id, String edition, String jurisdiction, String source, String read, List<RuleView> rules) {}
 
     /** One rule. */
     record RuleView(
