@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,7 +69,8 @@ class SeasonsBrowserTest {
         browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
         List<WebElement> drawings = browser.findElements(By.tagName("svg"));
         assertThat(drawings).hasSizeGreaterThan(30).allSatisfy(drawing -> {
-            String[] box = drawing.getDomAttribute("viewBox").split(" ", -1);
+            String[] box =
+                    Objects.requireNonNull(drawing.getDomAttribute("viewBox")).split(" ", -1);
             assertThat(drawing.getRect().getWidth()).isEqualTo(Integer.parseInt(box[2]));
             assertThat(drawing.getRect().getHeight()).isEqualTo(Integer.parseInt(box[3]));
         });
