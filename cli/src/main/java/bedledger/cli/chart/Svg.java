@@ -18,6 +18,7 @@ import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 
 /** Writes a drawing as an SVG element to stand in a page: words stay words, and it names and describes itself. */
 public final class Svg {
@@ -68,6 +69,7 @@ public final class Svg {
         Element description = document.createElementNS(NAMESPACE, "desc");
         description.setAttribute("id", drawing.id() + "-desc");
         description.setTextContent(drawing.description());
+        emptyDefinitions(root);
         Node first = root.getFirstChild();
         root.insertBefore(description, first);
         root.insertBefore(title, description);
@@ -76,6 +78,17 @@ public final class Svg {
         root.setAttribute("aria-labelledby", drawing.id() + "-title");
         root.setAttribute("aria-describedby", drawing.id() + "-desc");
         root.setAttribute("viewBox", "0 0 " + drawing.width() + " " + drawing.height());
+    }
+
+    /** The library puts an empty element of one fixed id into every drawing. */
+    private static void emptyDefinitions(Element root) {
+        NodeList definitions = root.getElementsByTagNameNS(NAMESPACE, "defs");
+        for (int at = definitions.getLength() - 1; at >= 0; at--) {
+            Node one = definitions.item(at);
+            if (!one.hasChildNodes()) {
+                one.getParentNode().removeChild(one);
+            }
+        }
     }
 
     private static String text(Element root) {

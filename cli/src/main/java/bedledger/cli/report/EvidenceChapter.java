@@ -38,23 +38,25 @@ final class EvidenceChapter {
     }
 
     Chapter chapter() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.text("Measured is what was weighed in quadrats or written down as a quantity and turned into dry"
+                + " matter; estimated is what was inferred from the weight of the harvest, and roots always. Both rest on"
+                + " coefficients. The charts above show the first solid, the second hatched."));
+        if (asked.seasons().stream()
+                .anyMatch(season -> !asked.trends().inputs().of(season).isNothing())) {
+            blocks.add(Block.picture(
+                    new Picture(new Key("key-evidence", "Key: evidence", List.of(MEASURED, ESTIMATED), 2), "")));
+            blocks.add(Block.picture(picture()));
+        }
+        blocks.add(Block.table(shares()));
+        blocks.add(Block.text("What was hauled off is the shoots alone; roots pulled with them are not counted, and neither"
+                + " is the harvest itself. “Went back” is the crop and cover-crop shoots of the same season."));
+        blocks.add(Block.table(hauled()));
+        blocks.add(Block.table(hauls()));
         return Chapter.of(
                 "evidence",
                 "Measured, estimated, hauled off",
-                List.of(
-                        Block.text(
-                                "Measured is what was weighed in quadrats or written down as a quantity and turned into dry"
-                                        + " matter; estimated is what was inferred from the weight of the harvest. Both rest on"
-                                        + " coefficients. The charts above show the first solid, the second hatched."),
-                        Block.picture(new Picture(
-                                new Key("key-evidence", "Key: evidence", List.of(MEASURED, ESTIMATED), 2), "")),
-                        Block.picture(picture()),
-                        Block.table(shares()),
-                        Block.text(
-                                "What was hauled off is the shoots alone; roots pulled with them are not counted, and neither"
-                                        + " is the harvest itself. “Went back” is the crop and cover-crop shoots of the same season."),
-                        Block.table(hauled()),
-                        Block.table(hauls())),
+                blocks,
                 new Chapter.DataFile("evidence.csv", data()));
     }
 

@@ -51,7 +51,7 @@ final class RunningTotalChapter {
                         "Everything since " + asked.seasons().get(0).name() + ", season upon season, in " + unit.unit()
                                 + " of bed top. It is what was put in, not what is still there: most of it is gone within a year or two."),
                 Block.picture(new Picture(
-                        new Key("key-running-total", "Key: sources of dry matter", Bars.key(sources), 2), "")),
+                        new Key("key-running-total", "Key to the running total", Bars.key(sources), 2), "")),
                 Block.pictures(pictures()),
                 Block.table(table()));
     }

@@ -4,7 +4,7 @@ import bedledger.cli.chart.Points;
 import bedledger.cli.read.Output;
 import bedledger.language.BedId;
 import bedledger.language.BedWork;
-import bedledger.projections.trends.SoilTest;
+import bedledger.projections.trends.SampledSoil;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +17,7 @@ final class SoilTestsChapter {
     private static final int SMALL = 285;
     private static final int HIGH = 220;
     private final SeasonsAsked asked;
-    private final List<SoilTest> tests;
+    private final List<SampledSoil> tests;
 
     SoilTestsChapter(SeasonsAsked asked) {
         this.asked = asked;
@@ -50,8 +50,8 @@ final class SoilTestsChapter {
 
     /** One chart for each set of beds that was sampled together, carbon and matter apart. */
     private List<Picture> pictures() {
-        Map<String, List<SoilTest>> groups = new LinkedHashMap<>();
-        for (SoilTest test : tests) {
+        Map<String, List<SampledSoil>> groups = new LinkedHashMap<>();
+        for (SampledSoil test : tests) {
             if (test.percent() != null) {
                 groups.computeIfAbsent(
                                 beds(test) + (test.hasCarbon() ? " carbon" : " matter"), name -> new ArrayList<>())
@@ -59,7 +59,7 @@ final class SoilTestsChapter {
             }
         }
         double most = tests.stream()
-                .map(SoilTest::percent)
+                .map(SampledSoil::percent)
                 .mapToDouble(each -> each == null ? 0 : each)
                 .max()
                 .orElse(0);
@@ -68,7 +68,7 @@ final class SoilTestsChapter {
         return pictures;
     }
 
-    private Picture picture(List<SoilTest> group, int part, double most) {
+    private Picture picture(List<SampledSoil> group, int part, double most) {
         String what = group.get(0).hasCarbon() ? "organic carbon" : "organic matter";
         List<String> ways = group.stream().map(SoilTestsChapter::way).distinct().toList();
         List<Points.Point> points = group.stream()
@@ -91,7 +91,7 @@ final class SoilTestsChapter {
         return new Picture(chart, beds(group.get(0)) + ", " + what + ": " + shapes(ways));
     }
 
-    private static double value(SoilTest test) {
+    private static double value(SampledSoil test) {
         Double percent = test.percent();
         return percent == null ? 0 : percent;
     }
@@ -105,7 +105,7 @@ final class SoilTestsChapter {
         return String.join(", ", said);
     }
 
-    private static String way(SoilTest test) {
+    private static String way(SampledSoil test) {
         return recorded(test.found().laboratory()) + ", "
                 + recorded(test.found().carbonMethod());
     }
@@ -114,12 +114,12 @@ final class SoilTestsChapter {
         return value == null ? "not recorded" : value.toString();
     }
 
-    private static String flags(SoilTest test) {
+    private static String flags(SampledSoil test) {
         String letters = test.changed().stream().map(SoilTestsChapter::letter).collect(Collectors.joining());
         return letters.isEmpty() ? "" : " " + letters;
     }
 
-    private static String letter(SoilTest.Change change) {
+    private static String letter(SampledSoil.Change change) {
         return switch (change) {
             case LABORATORY -> "L";
             case METHOD -> "M";
@@ -131,7 +131,7 @@ final class SoilTestsChapter {
         };
     }
 
-    private static String beds(SoilTest test) {
+    private static String beds(SampledSoil test) {
         return test.beds().stream().map(BedId::name).collect(Collectors.joining(" "));
     }
 
@@ -156,7 +156,7 @@ final class SoilTestsChapter {
                 tests.stream().map(this::row).toList());
     }
 
-    private Row row(SoilTest test) {
+    private Row row(SampledSoil test) {
         BedWork.SoilSampled found = test.found();
         return Row.of(
                 Cell.whole(test.day().toString()).asHeader(),
@@ -169,7 +169,7 @@ final class SoilTestsChapter {
                 Cell.number(text(found.clay())),
                 Cell.number(text(found.ph())),
                 Cell.of(recorded(found.laboratory())),
-                Cell.of(test.changed().stream().map(SoilTest.Change::words).collect(Collectors.joining("; "))),
+                Cell.of(test.changed().stream().map(SampledSoil.Change::words).collect(Collectors.joining("; "))),
                 Cell.whole("#" + test.entry().number()));
     }
 
@@ -217,7 +217,7 @@ final class SoilTestsChapter {
                                 text(test.found().ph()),
                                 text(test.found().laboratory()),
                                 test.changed().stream()
-                                        .map(SoilTest.Change::words)
+                                        .map(SampledSoil.Change::words)
                                         .collect(Collectors.joining("; ")),
                                 Long.toString(test.entry().number())))
                         .toList());

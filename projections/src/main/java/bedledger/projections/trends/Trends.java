@@ -36,7 +36,7 @@ public record Trends(
         List<SoilPass> passes,
         List<CoverSpan> spans,
         Rotation rotation,
-        List<SoilTest> tests) {
+        List<SampledSoil> tests) {
     public Trends {
         seasons = List.copyOf(seasons);
         beds = List.copyOf(beds);
@@ -73,7 +73,7 @@ public record Trends(
                 each(beds, bed -> SoilPass.of(farm, bed, asOf)),
                 each(beds, bed -> CoverSpan.of(farm, bed, asOf)),
                 new Rotation(each(beds, bed -> Croppings.of(farm, bed, asOf)), tables),
-                SoilTest.of(sampled(farm, beds, asOf)));
+                SampledSoil.of(sampled(farm, beds, asOf)));
     }
 
     private static <T> List<T> each(List<BedId> beds, java.util.function.Function<BedId, List<T>> of) {

@@ -19,13 +19,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param changed what was not the same as the time before, or is not on record for one of the two; empty for the first
  */
-public record SoilTest(List<BedId> beds, Entry entry, BedWork.SoilSampled found, List<Change> changed) {
+public record SampledSoil(List<BedId> beds, Entry entry, BedWork.SoilSampled found, List<Change> changed) {
     /** Half a season apart within the year: soil is wetter, warmer, and the carbon test reads otherwise; judgement, no source for the number. */
     private static final int DAYS_OF_ANOTHER_SEASON = 45;
 
     private static final int DAYS_IN_A_YEAR = 365;
 
-    public SoilTest {
+    public SampledSoil {
         beds = List.copyOf(beds);
         changed = List.copyOf(changed);
     }
@@ -52,8 +52,8 @@ public record SoilTest(List<BedId> beds, Entry entry, BedWork.SoilSampled found,
     }
 
     /** The tests by the end of a day, in the order they were taken; each is held against the last one of the very same beds. */
-    static List<SoilTest> of(List<Entry> sampled) {
-        List<SoilTest> tests = new ArrayList<>();
+    static List<SampledSoil> of(List<Entry> sampled) {
+        List<SampledSoil> tests = new ArrayList<>();
         for (Entry entry : sampled) {
             List<BedId> beds = BedAreas.beds(entry);
             BedWork.SoilSampled found = (BedWork.SoilSampled) entry.fact();
@@ -62,12 +62,12 @@ public record SoilTest(List<BedId> beds, Entry entry, BedWork.SoilSampled found,
                     .reduce((earlier, later) -> later)
                     .map(before -> changes(before, entry, found))
                     .orElse(List.of());
-            tests.add(new SoilTest(beds, entry, found, changed));
+            tests.add(new SampledSoil(beds, entry, found, changed));
         }
         return List.copyOf(tests);
     }
 
-    private static List<Change> changes(SoilTest before, Entry entry, BedWork.SoilSampled found) {
+    private static List<Change> changes(SampledSoil before, Entry entry, BedWork.SoilSampled found) {
         List<Change> changes = new ArrayList<>();
         held(before.found.laboratory(), found.laboratory(), Change.LABORATORY, Change.LABORATORY_UNKNOWN, changes);
         held(before.found.carbonMethod(), found.carbonMethod(), Change.METHOD, Change.METHOD_UNKNOWN, changes);
