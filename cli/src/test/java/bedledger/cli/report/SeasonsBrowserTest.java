@@ -69,7 +69,8 @@ class SeasonsBrowserTest {
         browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
         List<WebElement> drawings = browser.findElements(By.tagName("svg"));
         assertThat(drawings).hasSizeGreaterThan(30).allSatisfy(drawing -> {
-            String[] box = Objects.requireNonNull(drawing.getDomAttribute("viewBox")).split(" ", -1);
+            String[] box =
+                    Objects.requireNonNull(drawing.getDomAttribute("viewBox")).split(" ", -1);
             assertThat(drawing.getRect().getWidth()).isEqualTo(Integer.parseInt(box[2]));
             assertThat(drawing.getRect().getHeight()).isEqualTo(Integer.parseInt(box[3]));
         });

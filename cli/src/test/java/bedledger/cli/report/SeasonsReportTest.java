@@ -163,13 +163,10 @@ class SeasonsReportTest {
     void saysWhereABedGotNothing(@TempDir Path folder) {
         Desktop desk = new Desktop(folder);
         desk.run("new", "bare", "--farm", "Ash Corner", "--practice", "--time-zone", "Europe/Dublin");
-        desk.typed(
-                "register-field North --gross 0.05ha --on 2025-03-01\n"
-                        + "lay-out N1 --field North --length 20m --width 0.75m --on 2025-03-01\n",
-                "did",
-                "-",
-                "--book",
-                "bare");
+        desk.typed("""
+                register-field North --gross 0.05ha --on 2025-03-01
+                lay-out N1 --field North --length 20m --width 0.75m --on 2025-03-01
+                """, "did", "-", "--book", "bare");
         Page page = Page.read(FourSeasons.write(desk, "bare", "report").resolve("seasons.html"));
         assertThat(page.all("svg").stream().map(svg -> svg.getAttribute("id")))
                 .containsExactly("key-cover", "chart-cover-1");

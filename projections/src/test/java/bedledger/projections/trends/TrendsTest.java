@@ -104,7 +104,8 @@ class TrendsTest {
                     .orElseThrow();
             for (Measure measure : Measure.values()) {
                 Sum mine = trends.inputs().of(season).total(measure);
-                assertThat(mine.known().isPresent()).isEqualTo(total.get(measure).known().isPresent());
+                assertThat(mine.known().isPresent())
+                        .isEqualTo(total.get(measure).known().isPresent());
                 total.get(measure).known().ifPresent(known -> {
                     assertThat(mine.known().orElseThrow().best()).isCloseTo(known.best(), within(1e-9));
                     assertThat(mine.known().orElseThrow().low()).isCloseTo(known.low(), within(1e-9));
