@@ -39,9 +39,10 @@ final class EvidenceChapter {
 
     Chapter chapter() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Block.text("Measured is what was weighed in quadrats or written down as a quantity and turned into dry"
-                + " matter; estimated is what was inferred from the weight of the harvest, and roots always. Both rest on"
-                + " coefficients. The charts above show the first solid, the second hatched."));
+        blocks.add(
+                Block.text("Measured is what was weighed in quadrats or written down as a quantity and turned into dry"
+                        + " matter; estimated is what was inferred from the weight of the harvest, and roots always. Both rest on"
+                        + " coefficients. The charts above show the first solid, the second hatched."));
         if (asked.seasons().stream()
                 .anyMatch(season -> !asked.trends().inputs().of(season).isNothing())) {
             blocks.add(Block.picture(
@@ -49,15 +50,13 @@ final class EvidenceChapter {
             blocks.add(Block.picture(picture()));
         }
         blocks.add(Block.table(shares()));
-        blocks.add(Block.text("What was hauled off is the shoots alone; roots pulled with them are not counted, and neither"
-                + " is the harvest itself. “Went back” is the crop and cover-crop shoots of the same season."));
+        blocks.add(Block.text(
+                "What was hauled off is the shoots alone; roots pulled with them are not counted, and neither"
+                        + " is the harvest itself. “Went back” is the crop and cover-crop shoots of the same season."));
         blocks.add(Block.table(hauled()));
         blocks.add(Block.table(hauls()));
         return Chapter.of(
-                "evidence",
-                "Measured, estimated, hauled off",
-                blocks,
-                new Chapter.DataFile("evidence.csv", data()));
+                "evidence", "Measured, estimated, hauled off", blocks, new Chapter.DataFile("evidence.csv", data()));
     }
 
     /** The measured and the estimated part of what is known of each season. */
