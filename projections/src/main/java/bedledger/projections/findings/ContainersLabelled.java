@@ -3,7 +3,6 @@ package bedledger.projections.findings;
 import bedledger.language.Fact;
 import bedledger.language.Harvesting;
 import bedledger.language.LotId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -44,7 +43,6 @@ record ContainersLabelled(RuleSheet sheet) implements Rule {
                         inquiry,
                         "containers of " + year,
                         told.get(0).done().day())
-                .lots(new ArrayList<>(told.stream().map(Put::lot).distinct().toList()))
                 .restsOn(told.stream().map(one -> one.done().number()).toList());
         return without.isEmpty()
                 ? draft.says(

@@ -3,8 +3,6 @@ package bedledger.projections.findings;
 import bedledger.language.BedId;
 import bedledger.language.Fertility;
 import bedledger.language.Land;
-import bedledger.language.MaterialName;
-import bedledger.language.Stock;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -12,113 +10,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** Nitrogen from livestock manure over the agricultural area of the holding and year: 2018/848 Annex II Part I, 1.9.4. */
 record LivestockNitrogen(RuleSheet sheet, Figures figures) implements Rule {
 
-    /** What one spreading brings. Without {@code kilograms} it cannot be worked out. */
-    private record Load(
-            Done<Fertility.Spread> spread,
-            String what,
-            @Nullable Range kilograms,
-            String how) {}
-
-    /** Kilograms of nitrogen; {@code exact} where it comes from the farm's own figures or from a table's range. */
-    private record Range(double low, double best, double high, boolean exact) {
-        Range plus(Range other) {
-            return new Range(low + other.low, best + other.best, high + other.high, exact && other.exact);
-        }
-    }
-
     @Override
     public List<Finding> judge(Inquiry inquiry) {
-        List<Load> loads = inquiry.done(Fertility.Spread.class).stream()
-                .flatMap(spread -> load(inquiry, spread).stream())
+        List<ManureNitrogen> loads = inquiry.done(Fertility.Spread.class).stream()
+                .flatMap(spread -> ManureNitrogen.of(inquiry, spread).stream())
                 .toList();
         return Yearly.of(loads, load -> load.spread().day()).entrySet().stream()
                 .map(year -> finding(inquiry, year.getKey(), year.getValue()))
                 .toList();
     }
 
-    /** Plant-only compost and what holds no manure do not count. */
-    private static Optional<Load> load(Inquiry inquiry, Done<Fertility.Spread> spread) {
-        Fertility.Spread fact = spread.fact();
-        if (fact.manure() != null) {
-            return Optional.of(load(inquiry, spread, fact.manure(), true));
-        }
-        if (fact.pile() != null) {
-            Ingredients nature = Ingredients.of(
-                    PileLog.of(inquiry, fact.pile(), spread.day()).built());
-            return nature == Ingredients.PLANT
-                    ? Optional.empty()
-                    : Optional.of(
-                            load(inquiry, spread, "compost of pile " + fact.pile(), nature == Ingredients.ANIMAL));
-        }
-        MaterialName material = fact.material();
-        return material != null && inquiry.texts(material).stream().anyMatch(Ingredients::manure)
-                ? Optional.of(load(inquiry, spread, material.name(), true))
-                : Optional.empty();
-    }
-
-    private static Load load(Inquiry inquiry, Done<Fertility.Spread> spread, String what, boolean certain) {
-        Fertility.Spread fact = spread.fact();
-        Optional<Double> kilograms = SodiumNitrate.kilograms(fact.quantity(), 1)
-                .or(() -> SodiumNitrate.kilograms(fact.perBed(), fact.beds().size()));
-        if (kilograms.isEmpty()) {
-            return new Load(spread, what, null, "its weight is not recorded");
-        }
-        double kilos = kilograms.get();
-        Optional<Double> own = own(inquiry, fact);
-        if (own.isPresent()) {
-            double nitrogen = kilos * own.get() / 100;
-            return new Load(
-                    spread,
-                    what,
-                    new Range(certain ? nitrogen : 0, nitrogen, nitrogen, true),
-                    own.get() + " % N as recorded");
-        }
-        return inquiry.nitrogen(what)
-                .map(content -> new Load(
-                        spread,
-                        what,
-                        ofTable(kilos, content, certain),
-                        content.value() + " kg N/t, table value of " + content.of() + " (" + content.source() + ")"))
-                .orElse(new Load(spread, what, null, "its nitrogen is not recorded, and no table has it"));
-    }
-
-    private static Range ofTable(double kilos, Content content, boolean certain) {
-        double best = kilos * content.value() / 1000;
-        boolean known = content.low() != null && content.high() != null;
-        double low = content.low() == null ? best : kilos * content.low() / 1000;
-        double high = content.high() == null ? best : kilos * content.high() / 1000;
-        return new Range(certain ? low : 0, best, high, known);
-    }
-
-    private static Optional<Double> own(Inquiry inquiry, Fertility.Spread fact) {
-        if (fact.nitrogen() != null) {
-            return Optional.of(fact.nitrogen().percent());
-        }
-        return fact.material() == null
-                ? Optional.empty()
-                : inquiry.done(fact.material(), Stock.MaterialListed.class).stream()
-                        .flatMap(listed -> Optional.ofNullable(listed.fact().nitrogen()).stream())
-                        .map(share -> share.percent())
-                        .reduce((one, other) -> other);
-    }
-
-    private Finding finding(Inquiry inquiry, int year, List<Load> loads) {
+    private Finding finding(Inquiry inquiry, int year, List<ManureNitrogen> loads) {
         LocalDate end = LocalDate.of(year, 12, 31);
         double hectares = inquiry.done(Land.FieldRegistered.class).stream()
                         .filter(field -> !field.day().isAfter(end))
                         .mapToDouble(field -> field.fact().gross().squareMetres())
                         .sum()
                 / 10_000;
-        List<Load> unknown =
+        List<ManureNitrogen> unknown =
                 loads.stream().filter(load -> load.kilograms() == null).toList();
-        Range sum = loads.stream()
+        ManureNitrogen.Range sum = loads.stream()
                 .flatMap(load -> Optional.ofNullable(load.kilograms()).stream())
-                .reduce(new Range(0, 0, 0, true), Range::plus);
+                .reduce(new ManureNitrogen.Range(0, 0, 0, true), ManureNitrogen.Range::plus);
         double limit = figures.number("livestock.nitrogen").doubleValue();
         Outcome outcome =
                 hectares <= 0 ? Outcome.INCOMPLETE : outcome(inquiry, sum, hectares, limit, !unknown.isEmpty());
@@ -136,7 +53,8 @@ record LivestockNitrogen(RuleSheet sheet, Figures figures) implements Rule {
                 .says(outcome, sentence(inquiry, year, loads, unknown));
     }
 
-    private static Outcome outcome(Inquiry inquiry, Range sum, double hectares, double limit, boolean unknown) {
+    private static Outcome outcome(
+            Inquiry inquiry, ManureNitrogen.Range sum, double hectares, double limit, boolean unknown) {
         boolean lowAbove = over(sum.low(), hectares, limit);
         boolean highAbove = over(sum.high(), hectares, limit);
         boolean counts = sum.exact() || inquiry.is(Reading.TABLE_NITROGEN_COUNTS);
@@ -154,7 +72,7 @@ record LivestockNitrogen(RuleSheet sheet, Figures figures) implements Rule {
         return kilograms / hectares > limit * (1 + 1e-9);
     }
 
-    private static String sum(Range sum, double hectares, double limit) {
+    private static String sum(ManureNitrogen.Range sum, double hectares, double limit) {
         String range = sum.high() - sum.low() > 1e-9
                 ? " (" + figure(sum.low() / hectares) + " to " + figure(sum.high() / hectares) + ")"
                 : "";
@@ -169,7 +87,8 @@ record LivestockNitrogen(RuleSheet sheet, Figures figures) implements Rule {
                 .toPlainString();
     }
 
-    private static String sentence(Inquiry inquiry, int year, List<Load> loads, List<Load> unknown) {
+    private static String sentence(
+            Inquiry inquiry, int year, List<ManureNitrogen> loads, List<ManureNitrogen> unknown) {
         String known = loads.stream()
                 .filter(load -> load.kilograms() != null)
                 .map(load -> load.what() + ": " + load.how())
@@ -186,10 +105,10 @@ record LivestockNitrogen(RuleSheet sheet, Figures figures) implements Rule {
     }
 
     /** The limit is over the area of the holding, so one bed may have more. */
-    private static String most(Inquiry inquiry, List<Load> loads) {
+    private static String most(Inquiry inquiry, List<ManureNitrogen> loads) {
         Map<BedId, Double> perHectare = new HashMap<>();
-        for (Load load : loads) {
-            Range kilograms = load.kilograms();
+        for (ManureNitrogen load : loads) {
+            ManureNitrogen.Range kilograms = load.kilograms();
             double hectares = load.spread().fact().beds().stream()
                             .mapToDouble(bed -> inquiry.farm()
                                     .bed(bed)

@@ -33,6 +33,7 @@ record ReEntry(RuleSheet sheet) implements Rule {
                 steps.get(place)
                         .as(Care.Sprayed.class)
                         .ifPresent(spray -> steps.subList(at + 1, steps.size()).stream()
+                                .takeWhile(step -> !step.day().isAfter(last(spray)))
                                 .flatMap(step -> early(spray, step).stream())
                                 .forEach(work -> {
                                     works.computeIfAbsent(spray.number(), key -> new LinkedHashMap<>())
@@ -73,6 +74,11 @@ record ReEntry(RuleSheet sheet) implements Rule {
         return second.doneOn().equals(first.doneOn())
                 ? Optional.of(new Work(step, Outcome.INCOMPLETE))
                 : Optional.empty();
+    }
+
+    private static LocalDate last(Done<Care.Sprayed> spray) {
+        LocalDateTime until = until(spray);
+        return until == null ? spray.day() : until.toLocalDate();
     }
 
     private static double minutes(Done<Care.Sprayed> spray) {

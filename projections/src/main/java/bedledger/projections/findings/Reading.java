@@ -19,6 +19,9 @@ public enum Reading {
     WINDROW_DAYS_CONSECUTIVE(
             false,
             "On: the fifteen hot days of a windrow follow each other; off: any fifteen days do, and it is said so."),
+    SODIUM_NITRATE_WITHIN_A_FIFTH(
+            true,
+            "Sodium nitrate may give a fifth of the crop's nitrogen, as the text has it; off: none, as some certifiers and markets have it."),
     DECLARED_SINCE_COUNTS_AS_CONVERSION(
             true,
             "EU: conversion is taken to have begun on the day since when nothing prohibited is declared, as if the control body had"

@@ -49,6 +49,10 @@ record SodiumNitrate(RuleSheet sheet, Figures figures) implements Rule {
                 .at(spread.beds())
                 .restsOn(done.entry())
                 .citing("7 CFR 205.602(" + (relettered ? "h" : "g") + ")");
+        if (!inquiry.is(Reading.SODIUM_NITRATE_WITHIN_A_FIFTH)) {
+            return draft.settledBy("Ask the certifier what becomes of the crop.")
+                    .says(Outcome.NOT_MET, where + ": none is taken to be allowed, as this book is set.");
+        }
         Optional<BigDecimal> given = nitrogenPerHectare(inquiry, done, material);
         Optional<BigDecimal> need = need(spread.reason());
         if (given.isEmpty() || need.isEmpty()) {

@@ -3,9 +3,9 @@ package bedledger.projections.findings;
 import bedledger.language.CropName;
 import bedledger.language.Harvesting;
 import bedledger.language.LotAccount;
-import bedledger.language.LotId;
 import bedledger.language.LotMove;
 import bedledger.language.Unit;
+import bedledger.language.WorkOrder;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What is counted in store is what came in less what went out: 7 CFR 205.403(d)(4). No tolerance is set, so it is told, not judged. */
@@ -34,33 +36,41 @@ record StoreBalance(RuleSheet sheet) implements Rule {
                                 .distinct()
                                 .count()
                         == 1)
-                .flatMap(counts -> counts.stream().map(count -> finding(inquiry, counts, count)))
-                .flatMap(Optional::stream)
+                .flatMap(counts -> judge(inquiry, counts))
                 .toList();
     }
 
+    /** Each count of one crop, from the count before it. */
+    private Stream<Finding> judge(Inquiry inquiry, List<Done<Harvesting.StoreCounted>> counts) {
+        CropName crop = counts.get(0).fact().crop();
+        List<LotAccount> accounts = inquiry.farm().lots().stream()
+                .filter(lot -> inquiry.lineage().crop(lot).filter(crop::equals).isPresent())
+                .map(lot -> LotAccount.of(inquiry.farm(), lot, inquiry.asOf()))
+                .toList();
+        return IntStream.range(0, counts.size())
+                .mapToObj(place ->
+                        finding(inquiry, accounts, place == 0 ? null : counts.get(place - 1), counts.get(place)))
+                .flatMap(Optional::stream);
+    }
+
     private Optional<Finding> finding(
-            Inquiry inquiry, List<Done<Harvesting.StoreCounted>> counts, Done<Harvesting.StoreCounted> count) {
+            Inquiry inquiry,
+            List<LotAccount> accounts,
+            @Nullable Done<Harvesting.StoreCounted> before,
+            Done<Harvesting.StoreCounted> count) {
         Unit unit = count.fact().quantity().quantity().unit();
-        int place = counts.indexOf(count);
-        @Nullable Done<Harvesting.StoreCounted> before = place == 0 ? null : counts.get(place - 1);
-        boolean comparable =
-                before == null || before.fact().quantity().quantity().unit().dimension() == unit.dimension();
-        if (!comparable || (before != null && before.day().equals(count.day()))) {
-            return Optional.empty();
-        }
         Sum sum = new Sum(unit);
         if (before != null) {
+            if (before.fact().quantity().quantity().unit().dimension() != unit.dimension()) {
+                return Optional.empty();
+            }
             sum.open(before.fact().quantity().quantity());
         }
-        for (LotId lot : inquiry.farm().lots()) {
-            if (inquiry.lineage().crop(lot).filter(count.fact().crop()::equals).isPresent()) {
-                LotAccount account = LotAccount.of(inquiry.farm(), lot, count.day());
-                account.moves().stream()
-                        .filter(move ->
-                                before == null || move.entry().head().doneOn().isAfter(before.day()))
-                        .forEach(move -> sum.add(account, move));
-            }
+        for (LotAccount account : accounts) {
+            account.moves().stream()
+                    .filter(move -> WorkOrder.OF_WORK.compare(move.entry(), count.entry()) < 0)
+                    .filter(move -> before == null || WorkOrder.OF_WORK.compare(move.entry(), before.entry()) > 0)
+                    .forEach(move -> sum.add(account, move));
         }
         return sum.nothing() ? Optional.empty() : Optional.of(told(inquiry, count, before, sum));
     }

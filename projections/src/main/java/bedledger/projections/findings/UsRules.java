@@ -48,6 +48,7 @@ final class UsRules {
                 new WashChlorine(sheet("wash-chlorine"), figures),
                 new ContainerClean(sheet("container-clean")),
                 new ContainersLabelled(sheet("containers-labelled")),
+                new CleanOut(sheet("clean-out"), figures),
                 new LotsKeptApart(sheet("lots-kept-apart"), figures),
                 new LotOversold(sheet("lot-oversold")),
                 new StoreBalance(sheet("store-balance")),

@@ -204,4 +204,17 @@ class InputRulesTest {
 
         assertThat(record.theFindingOf("seed-organic").outcome()).isEqualTo(Outcome.ASK);
     }
+
+    @Test
+    void aSettingAllowsNoSodiumNitrateAtAll() {
+        PaperRecord record =
+                PaperRecord.of("2026-05-01 spread N1 --material \"Sodium nitrate\" --per-bed 1g --nitrogen 16% --reason"
+                        + " \"crop needs 100 kg N/ha\"");
+
+        assertThat(record.theFindingOf("sodium-nitrate").outcome()).isEqualTo(Outcome.MET);
+        assertThat(record.reading(Reading.SODIUM_NITRATE_WITHIN_A_FIFTH, false)
+                        .theFindingOf("sodium-nitrate")
+                        .outcome())
+                .isEqualTo(Outcome.NOT_MET);
+    }
 }

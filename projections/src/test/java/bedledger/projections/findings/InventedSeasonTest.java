@@ -202,6 +202,7 @@ class InventedSeasonTest {
                         "mulch-listed | ask | E1 PVC tarp",
                         "mulch-listed | ask | E6 biodegradable film",
                         "tarp-harrowed | ask | E1 harrow",
+                        "clean-out | incomplete | clean-out of 2026",
                         "lot-oversold | ask | lot 2026/CAR-0803",
                         "sale-recorded | incomplete | sales of 2026",
                         "doer-recorded | met | work of 2026",
