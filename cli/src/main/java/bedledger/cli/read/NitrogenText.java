@@ -143,7 +143,8 @@ final class NitrogenText {
                 .distinct()
                 .collect(Collectors.joining(", "));
         return Optional.of(some.get(0).bed() + ": " + from + " " + verdict.words() + " the " + next.crop() + " of "
-                + next.planted() + ": " + figure(during) + (next.ended() ? " while it stood" : " so far") + ", "
+                + next.planted() + ": " + figure(during)
+                + perHectare(some.get(0), during.known().get()) + (next.ended() ? " while it stood" : " so far") + ", "
                 + before.known().map(this::amount).orElse("not known") + " before it was planted.");
     }
 

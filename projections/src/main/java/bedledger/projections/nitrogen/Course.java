@@ -20,25 +20,31 @@ final class Course {
         workedIn = new Turnover(table, Placement.WORKED_IN);
     }
 
-    /**
-     * Share of the residue's nitrogen set free, below 0 where nitrogen is locked up.
-     *
-     * @param before normalised days on top
-     * @param after normalised days since it was worked in
-     * @param buried share of it that was worked in
-     * @param contact share of what lies on top that can decay at a time
-     */
-    double share(double carbonToNitrogen, double before, double after, double buried, double contact) {
-        Decay above = onTop.of(carbonToNitrogen);
-        double left = buried >= 1 ? 0 : above.after(before + after, contact).shareOfNitrogen();
-        if (buried <= 0) {
-            return left;
+    /** A residue of one C:N, its decay known in both placements. */
+    Residue of(double carbonToNitrogen) {
+        return new Residue(onTop.of(carbonToNitrogen), workedIn.of(carbonToNitrogen));
+    }
+
+    /** The decay of one residue on top and worked in. */
+    record Residue(Decay above, Decay below) {
+        /**
+         * Share of the residue's nitrogen set free, below 0 where nitrogen is locked up.
+         *
+         * @param before normalised days on top
+         * @param after normalised days since it was worked in
+         * @param buried share of it that was worked in
+         * @param contact share of what lies on top that can decay at a time
+         */
+        double share(double before, double after, double buried, double contact) {
+            double left = buried >= 1 ? 0 : above.after(before + after, contact).shareOfNitrogen();
+            if (buried <= 0) {
+                return left;
+            }
+            Decay.Pools then = above.after(before, contact);
+            double gone = then.withoutResidueAfter(after).shareOfNitrogen()
+                    + then.residue() * below.after(after).shareOfNitrogen();
+            return buried * gone + (1 - buried) * left;
         }
-        Decay.Pools then = above.after(before, contact);
-        Decay below = workedIn.of(carbonToNitrogen);
-        double gone = then.withoutResidueAfter(after).shareOfNitrogen()
-                + then.residue() * below.after(after).shareOfNitrogen();
-        return buried * gone + (1 - buried) * left;
     }
 
     boolean isCapped(double carbonToNitrogen) {

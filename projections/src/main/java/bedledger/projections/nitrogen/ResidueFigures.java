@@ -50,14 +50,17 @@ final class ResidueFigures {
     /** kg N from the return to the end of a day. */
     Estimate freed(ResidueCase residue, LocalDate until) {
         Passing passing = passing(residue, until);
-        return figure(residue, part -> passing.freed(residue, part));
+        return figure(residue, part -> passing.freed(residue, part, course.of(part[1])));
     }
 
     /** kg N from the end of one day to the end of another. */
     Estimate freedBetween(ResidueCase residue, LocalDate from, LocalDate until) {
         Passing before = passing(residue, from);
         Passing after = passing(residue, until);
-        return figure(residue, part -> after.freed(residue, part) - before.freed(residue, part));
+        return figure(residue, part -> {
+            Course.Residue decays = course.of(part[1]);
+            return after.freed(residue, part, decays) - before.freed(residue, part, decays);
+        });
     }
 
     /** kg N set free on the days of such ground, spans on which it is locked up left out. */
@@ -68,11 +71,14 @@ final class ResidueFigures {
         List<Passing[]> ends = spans.stream()
                 .map(span -> new Passing[] {passing(residue, span.after()), passing(residue, span.until())})
                 .toList();
-        return figure(
-                residue,
-                part -> ends.stream()
-                        .mapToDouble(each -> Math.max(0, each[1].freed(residue, part) - each[0].freed(residue, part)))
-                        .sum());
+        return figure(residue, part -> {
+            Course.Residue decays = course.of(part[1]);
+            double sum = 0;
+            for (Passing[] each : ends) {
+                sum += Math.max(0, each[1].freed(residue, part, decays) - each[0].freed(residue, part, decays));
+            }
+            return sum;
+        });
     }
 
     /** kg N when everything has turned over. */
@@ -80,12 +86,12 @@ final class ResidueFigures {
         return figure(
                 residue,
                 part -> part[0]
-                        * course.share(
-                                part[1],
-                                residue.workedIn().isPresent() ? 0 : Course.FOREVER,
-                                residue.workedIn().isPresent() ? Course.FOREVER : 0,
-                                part[5],
-                                contact(residue, part[2])));
+                        * course.of(part[1])
+                                .share(
+                                        residue.workedIn().isPresent() ? 0 : Course.FOREVER,
+                                        residue.workedIn().isPresent() ? Course.FOREVER : 0,
+                                        part[5],
+                                        contact(residue, part[2])));
     }
 
     private static Estimate figure(ResidueCase residue, ToDoubleFunction<double[]> working) {
@@ -119,10 +125,9 @@ final class ResidueFigures {
             this.since = since;
         }
 
-        double freed(ResidueCase residue, double[] part) {
+        double freed(ResidueCase residue, double[] part, Course.Residue decays) {
             return part[0]
-                    * course.share(
-                            part[1],
+                    * decays.share(
                             onTop.at(part[3], tarpMoisture, part[4]),
                             since.at(part[3], tarpMoisture, part[4]),
                             part[5],

@@ -103,11 +103,11 @@ class DecayTest {
     @Test
     void theJoinOfBothPlacementsIsSmoothAtItsEnds() {
         Course course = new Course(TABLE);
-        assertThat(course.share(20, 0, 60, 1, 1))
+        assertThat(course.of(20).share(0, 60, 1, 1))
                 .isCloseTo(WORKED_IN.of(20).after(60).shareOfNitrogen(), within(1e-12));
-        assertThat(course.share(20, 60, 0, 1, 0.3))
+        assertThat(course.of(20).share(60, 0, 1, 0.3))
                 .isCloseTo(ON_TOP.of(20).after(60, 0.3).shareOfNitrogen(), within(1e-12));
-        assertThat(course.share(20, 30, 30, 0, 0.3))
+        assertThat(course.of(20).share(30, 30, 0, 0.3))
                 .isCloseTo(ON_TOP.of(20).after(60, 0.3).shareOfNitrogen(), within(1e-12));
     }
 }
