@@ -5,12 +5,10 @@ import bedledger.projections.trace.Link;
 import bedledger.projections.trace.Node;
 import bedledger.projections.trace.Trace;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 
 /** A trace drawn from left to right, as SVG: each thing stands right of all it came from. */
 final class TraceDrawing {
@@ -22,59 +20,21 @@ final class TraceDrawing {
     private static final int ROW = MOST_LINES * LINE + 30;
     private static final int MARGIN = 20;
 
+    private static final int APART = 14;
+
     private final Trace trace;
-    private final Map<String, Integer> layers = new HashMap<>();
-    private final Map<String, Integer> rows = new HashMap<>();
+    private final TraceLayout layout;
+    private final Map<String, Node> nodes = new HashMap<>();
 
     TraceDrawing(Trace trace) {
         this.trace = trace;
-        trace.nodes().forEach(node -> layers.put(node.id(), 0));
-        layer();
-        order();
-    }
-
-    /** The longest way from any source; no more rounds than nodes, should links make a ring. */
-    private void layer() {
-        boolean moved = true;
-        for (int round = 0; moved && round < trace.nodes().size(); round++) {
-            moved = false;
-            for (Link link : trace.links()) {
-                int wanted = layers.getOrDefault(link.from(), 0) + 1;
-                if (layers.getOrDefault(link.to(), 0) < wanted) {
-                    layers.put(link.to(), wanted);
-                    moved = true;
-                }
-            }
-        }
-    }
-
-    /** Within a column, each thing at the mean height of what leads to it. */
-    private void order() {
-        Map<Integer, List<Node>> columns = new TreeMap<>();
-        trace.nodes()
-                .forEach(node -> columns.computeIfAbsent(layers.getOrDefault(node.id(), 0), l -> new ArrayList<>())
-                        .add(node));
-        columns.values().forEach(column -> {
-            Map<Node, Double> wanted = new HashMap<>();
-            column.forEach(node -> wanted.put(node, height(node)));
-            column.sort(Comparator.comparing(node -> wanted.getOrDefault(node, 0.0)));
-            for (int row = 0; row < column.size(); row++) {
-                rows.put(column.get(row).id(), row);
-            }
-        });
-    }
-
-    private double height(Node node) {
-        return trace.links().stream()
-                .filter(link -> link.to().equals(node.id()))
-                .mapToInt(link -> rows.getOrDefault(link.from(), 0))
-                .average()
-                .orElse(0);
+        this.layout = new TraceLayout(trace);
+        trace.nodes().forEach(node -> nodes.put(node.id(), node));
     }
 
     String svg() {
-        int wide = 2 * MARGIN + (max(layers) + 1) * (BOX + BETWEEN) - BETWEEN;
-        int high = 2 * MARGIN + (max(rows) + 1) * ROW;
+        int wide = 2 * MARGIN + layout.columns() * (BOX + BETWEEN) - BETWEEN;
+        int high = 2 * MARGIN + layout.rowsNeeded() * ROW;
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\" role=\"img\""
@@ -86,59 +46,82 @@ final class TraceDrawing {
                 wide,
                 high,
                 escaped(trace.back().node().name())));
-        trace.links().forEach(link -> svg.append(line(link)));
+        layout.ways().forEach((link, stops) -> svg.append(line(link, stops)));
         trace.nodes().forEach(node -> svg.append(box(node)));
         return svg.append("</svg>\n").toString();
     }
 
-    private static int max(Map<String, Integer> numbers) {
-        return numbers.values().stream().mapToInt(Integer::intValue).max().orElse(0);
-    }
-
     private int left(String id) {
-        return MARGIN + layers.getOrDefault(id, 0) * (BOX + BETWEEN);
+        return MARGIN + layout.column(id) * (BOX + BETWEEN);
     }
 
     private int middle(String id) {
-        return MARGIN + rows.getOrDefault(id, 0) * ROW + ROW / 2;
+        return MARGIN + layout.row(id) * ROW + ROW / 2;
     }
 
-    private String line(Link link) {
-        int x1 = left(link.from()) + BOX;
-        int x2 = left(link.to());
-        int y1 = middle(link.from());
-        int y2 = middle(link.to());
-        int bend = (x1 + x2) / 2;
-        String path = String.format(
-                Locale.ROOT,
-                "<path d=\"M%d %d C%d %d %d %d %d %d\" fill=\"none\" stroke=\"#555\"/>%n",
-                x1,
-                y1,
-                bend,
-                y1,
-                bend,
-                y2,
-                x2,
-                y2);
+    private String line(Link link, List<String> stops) {
+        StringBuilder path = new StringBuilder();
+        int x = left(link.from()) + BOX;
+        int y = height(link, link.from(), false);
+        path.append("M").append(x).append(' ').append(y);
+        for (int at = 1; at < stops.size(); at++) {
+            boolean end = at == stops.size() - 1;
+            int toX = left(stops.get(at));
+            int toY = end ? height(link, link.to(), true) : middle(stops.get(at));
+            int bend = (x + toX) / 2;
+            path.append(String.format(Locale.ROOT, " C%d %d %d %d %d %d", bend, y, bend, toY, toX, toY));
+            x = end ? toX : toX + BOX;
+            y = toY;
+            path.append(end ? "" : " H" + x);
+        }
+        String line = "<path d=\"" + path + "\" fill=\"none\" stroke=\"#555\"/>\n";
         return link.words().isEmpty()
-                ? path
-                : path
+                ? line
+                : line
                         + String.format(
                                 Locale.ROOT,
                                 "<text x=\"%d\" y=\"%d\" text-anchor=\"end\" fill=\"#333\">%s</text>%n",
-                                x2 - 4,
-                                y2 - 5,
+                                x - 4,
+                                y - 3,
                                 escaped(link.words()));
+    }
+
+    /** Where a link meets a box: links at one side stand apart, as far as the box is high. */
+    private int height(Link link, String id, boolean incoming) {
+        Node node = nodes.get(id);
+        if (node == null) {
+            return middle(id);
+        }
+        double offset = layout.place(link, node, incoming) * APART;
+        double most = (boxHeight(node) - 6) / 2.0;
+        return middle(id) + (int) Math.max(-most, Math.min(most, offset));
+    }
+
+    private int boxHeight(Node node) {
+        int in = 0;
+        int out = 0;
+        for (Link link : trace.links()) {
+            in += link.to().equals(node.id()) ? 1 : 0;
+            out += link.from().equals(node.id()) ? 1 : 0;
+        }
+        int wanted = Math.max(words(node).size() * LINE + 10, Math.max(in, out) * APART);
+        return Math.min(wanted, ROW - 10);
+    }
+
+    private static List<String> words(Node node) {
+        List<String> lines = TextTable.wrapped(node.said(), LETTERS);
+        if (lines.size() <= MOST_LINES) {
+            return lines;
+        }
+        List<String> cut = new ArrayList<>(lines.subList(0, MOST_LINES));
+        cut.set(MOST_LINES - 1, cut.get(MOST_LINES - 1) + " …");
+        return cut;
     }
 
     private String box(Node node) {
         boolean start = node.equals(trace.back().node());
-        List<String> lines = new ArrayList<>(TextTable.wrapped(node.said(), LETTERS));
-        if (lines.size() > MOST_LINES) {
-            lines = new ArrayList<>(lines.subList(0, MOST_LINES));
-            lines.set(MOST_LINES - 1, lines.get(MOST_LINES - 1) + " …");
-        }
-        int high = lines.size() * LINE + 10;
+        List<String> lines = words(node);
+        int high = boxHeight(node);
         int top = middle(node.id()) - high / 2;
         StringBuilder box = new StringBuilder(String.format(
                 Locale.ROOT,

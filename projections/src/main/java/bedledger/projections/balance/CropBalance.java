@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +41,12 @@ public record CropBalance(CropName crop, Balance balance, List<LotAccount> lots)
                 .filter(entry -> ((Harvesting.StoreCounted) entry.fact()).crop().equals(crop))
                 .filter(entry -> !entry.head().doneOn().isAfter(today))
                 .toList();
-        Period period = Period.of(counts, CropBalance::figure, from, to, today);
+        Lineage all = Lineage.of(farm, today);
+        Stream<LocalDate> seen = farm.lots().stream()
+                .filter(lot -> all.crop(lot).filter(crop::equals).isPresent())
+                .flatMap(lot -> farm.entries(lot).stream())
+                .map(entry -> entry.head().doneOn());
+        Period period = Period.of(counts, CropBalance::figure, seen, from, to, today);
         Lineage lineage = Lineage.of(farm, period.to());
         List<LotAccount> lots = farm.lots().stream()
                 .filter(lot -> lineage.crop(lot).filter(crop::equals).isPresent())

@@ -46,7 +46,13 @@ public final class MaterialBalance {
                 .filter(move -> move.way() == Way.COUNTED)
                 .map(StockMove::entry)
                 .toList();
-        Period period = Period.of(counts, MaterialBalance::figure, from, to, today);
+        Period period = Period.of(
+                counts,
+                MaterialBalance::figure,
+                all.stream().map(move -> move.entry().head().doneOn()),
+                from,
+                to,
+                today);
         return new MaterialBalance(period, all).balance(material, counts);
     }
 

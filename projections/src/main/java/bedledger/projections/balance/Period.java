@@ -7,23 +7,27 @@ import bedledger.language.WorkOrder;
 import bedledger.projections.balance.Count.Figure;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The days of a balance and the counts that bound it. */
 record Period(LocalDate from, LocalDate to, List<Entry> opening, List<Entry> closing, Function<Entry, Figure> figure) {
 
     /**
-     * The days asked for; without a first day, that of the first count in the year of the last one, or of the last count before it; and
-     * without a last day, that of the last count.
+     * The days asked for. Without a last day, that of the last count; without a first day, that of the first count in the year of the last
+     * day, else of the last count before it. What was never counted runs from the day it is first named to the day the book is asked on.
      *
      * @param counts in the order of the work, none after the day the book is asked on
+     * @param seen the days on which something came in or went out
      */
     static Period of(
             List<Entry> counts,
             Function<Entry, Figure> figure,
+            Stream<LocalDate> seen,
             @Nullable LocalDate from,
             @Nullable LocalDate to,
             LocalDate today) {
@@ -32,11 +36,15 @@ record Period(LocalDate from, LocalDate to, List<Entry> opening, List<Entry> clo
                 : counts.isEmpty()
                         ? today
                         : counts.get(counts.size() - 1).head().doneOn();
-        LocalDate first = from != null ? from : first(counts, last);
+        LocalDate first = from != null
+                ? from
+                : first(counts, last)
+                        .or(() -> seen.filter(day -> day.isBefore(last)).min(Comparator.naturalOrder()))
+                        .orElse(last.withDayOfYear(1));
         return new Period(first, last, on(counts, first), first.equals(last) ? List.of() : on(counts, last), figure);
     }
 
-    private static LocalDate first(List<Entry> counts, LocalDate last) {
+    private static Optional<LocalDate> first(List<Entry> counts, LocalDate last) {
         List<LocalDate> before = counts.stream()
                 .map(entry -> entry.head().doneOn())
                 .filter(day -> day.isBefore(last))
@@ -44,7 +52,7 @@ record Period(LocalDate from, LocalDate to, List<Entry> opening, List<Entry> clo
         return before.stream()
                 .filter(day -> day.getYear() == last.getYear())
                 .findFirst()
-                .orElse(before.isEmpty() ? last.withDayOfYear(1) : before.get(before.size() - 1));
+                .or(() -> before.stream().reduce((earlier, later) -> later));
     }
 
     private static List<Entry> on(List<Entry> counts, LocalDate day) {
@@ -94,7 +102,7 @@ record Period(LocalDate from, LocalDate to, List<Entry> opening, List<Entry> clo
     private static String nearest(List<Entry> counts, LocalDate day) {
         return counts.stream()
                 .map(entry -> entry.head().doneOn())
-                .min(java.util.Comparator.comparingLong(
+                .min(Comparator.comparingLong(
                         one -> Math.abs(java.time.temporal.ChronoUnit.DAYS.between(one, day))))
                 .map(near -> "the nearest is of " + near + ".")
                 .orElse("none is on record.");

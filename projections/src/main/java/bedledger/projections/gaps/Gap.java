@@ -34,6 +34,6 @@ public record Gap(Topic topic, String subject, String says, String command, List
     }
 
     public Gap {
-        entries = List.copyOf(entries);
+        entries = entries.stream().distinct().sorted().toList();
     }
 }

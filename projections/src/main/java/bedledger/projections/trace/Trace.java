@@ -73,12 +73,11 @@ public record Trace(Branch back, Branch forward) {
         }
 
         private Branch branch(Node node, Optional<Link> by) {
-            List<Link> next = links.apply(node);
             if (!seen.add(node.id())) {
-                return new Branch(node, by, !next.isEmpty(), List.of());
+                return new Branch(node, by, true, List.of());
             }
             List<Branch> below = new ArrayList<>();
-            for (Link link : next) {
+            for (Link link : links.apply(node)) {
                 graph.node(end.apply(link)).ifPresent(other -> below.add(branch(other, Optional.of(link))));
             }
             return new Branch(node, by, false, below);

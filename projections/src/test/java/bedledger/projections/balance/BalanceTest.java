@@ -88,6 +88,17 @@ class BalanceTest {
     }
 
     @Test
+    void whatWasNeverCountedRunsFromTheFirstDayItIsNamed() {
+        book.on("2025-06-01").did("found-lot", "lot=2024/KALE", "crop=kale", "quantity=9kg");
+
+        Balance kale = CropBalance.of(book.farm(), new CropName("kale"), null, null, END).balance();
+        assertThat(kale.from()).isEqualTo("2025-06-01");
+        assertThat(kale.to()).isEqualTo(END);
+        assertThat(lines(kale)).isEqualTo("[+9 found in store]");
+        assertThat(kale.missing()).hasSize(2);
+    }
+
+    @Test
     void whatWasDoneAfterTheCountThatDayBelongsToTheNextPeriod() {
         book.on("2025-09-30").did("sell", "lots=2025/P-2=2kg", "as=organic");
         book.did("count", "crop=parsnip", "quantity=52kg");

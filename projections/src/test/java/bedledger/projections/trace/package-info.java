@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.trace;
+
+import org.jspecify.annotations.NullMarked;
