@@ -53,11 +53,10 @@ final class Commands {
             of("seasons", "Look", "what went back, season beside season", Seasons::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
-            of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("gaps", "Prove", "what is not in the book, and what would answer it", GapsCommand::new),
             of("balance", "Prove", "what came in and went out of a crop or material", BalanceCommand::new),
             of("trace", "Prove", "where a lot, invoice, seed lot or input came from and went", TraceCommand::new),
-            of("report", "Prove", "the audit report, one HTML file", Report::new),
+            of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));

@@ -102,8 +102,7 @@ record Period(LocalDate from, LocalDate to, List<Entry> opening, List<Entry> clo
     private static String nearest(List<Entry> counts, LocalDate day) {
         return counts.stream()
                 .map(entry -> entry.head().doneOn())
-                .min(Comparator.comparingLong(
-                        one -> Math.abs(java.time.temporal.ChronoUnit.DAYS.between(one, day))))
+                .min(Comparator.comparingLong(one -> Math.abs(java.time.temporal.ChronoUnit.DAYS.between(one, day))))
                 .map(near -> "the nearest is of " + near + ".")
                 .orElse("none is on record.");
     }

@@ -91,7 +91,8 @@ class BalanceTest {
     void whatWasNeverCountedRunsFromTheFirstDayItIsNamed() {
         book.on("2025-06-01").did("found-lot", "lot=2024/KALE", "crop=kale", "quantity=9kg");
 
-        Balance kale = CropBalance.of(book.farm(), new CropName("kale"), null, null, END).balance();
+        Balance kale = CropBalance.of(book.farm(), new CropName("kale"), null, null, END)
+                .balance();
         assertThat(kale.from()).isEqualTo("2025-06-01");
         assertThat(kale.to()).isEqualTo(END);
         assertThat(lines(kale)).isEqualTo("[+9 found in store]");
