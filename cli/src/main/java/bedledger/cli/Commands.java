@@ -1,5 +1,7 @@
 package bedledger.cli;
 
+import bedledger.cli.packet.InspectCommand;
+import bedledger.cli.packet.PacketCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;
@@ -56,6 +58,8 @@ final class Commands {
             of("report", "Prove", "the audit report, one HTML file", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
+            of("packet", "Prove", "the sealed file for the certifier", PacketCommand::new),
+            of("inspect", "Prove", "check a packet, trusting nothing in it", InspectCommand::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));
 
     private static Command of(String name, String group, String says, Function<Surroundings, Callable<Integer>> make) {
