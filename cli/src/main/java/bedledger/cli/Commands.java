@@ -1,6 +1,8 @@
 package bedledger.cli;
 
 import bedledger.cli.prove.BalanceCommand;
+import bedledger.cli.packet.InspectCommand;
+import bedledger.cli.packet.PacketCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;
@@ -59,6 +61,8 @@ final class Commands {
             of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
+            of("packet", "Prove", "the sealed file for the certifier", PacketCommand::new),
+            of("inspect", "Prove", "check a packet, trusting nothing in it", InspectCommand::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));
 
     private static Command of(String name, String group, String says, Function<Surroundings, Callable<Integer>> make) {

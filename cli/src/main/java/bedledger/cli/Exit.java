@@ -3,7 +3,7 @@ package bedledger.cli;
 /** Exit codes, after sysexits.h where it has one. */
 public final class Exit {
     public static final int OK = 0;
-    /** Something asked for was found wanting: the log does not verify. */
+    /** Something asked for was found wanting: the log or a packet does not agree. */
     public static final int FOUND_WANTING = 1;
 
     public static final int USAGE = 64;
@@ -18,7 +18,7 @@ public final class Exit {
     public static final String LIST = """
             Exit codes:
               0   done
-              1   verify found something that does not agree
+              1   verify or inspect found something that does not agree
               64  the command was not understood
               65  what was entered was refused, and not written
               66  no such book or file

@@ -59,7 +59,7 @@ public final class Check implements Callable<Integer> {
             List<FindingView> findings) {}
 
     /** One finding, with the arithmetic, the entries it rests on, and what would settle it. */
-    record FindingView(
+    public record FindingView(
             String rule,
             String outcome,
             String subject,
@@ -97,7 +97,8 @@ public final class Check implements Callable<Integer> {
         return new Output(around, options).print(view, table(view), out -> print(book, view, findings));
     }
 
-    static FindingView view(Finding finding) {
+    /** A finding as it is printed. */
+    public static FindingView view(Finding finding) {
         return new FindingView(
                 finding.rule(),
                 finding.outcome().words(),

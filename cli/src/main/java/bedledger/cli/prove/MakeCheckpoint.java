@@ -41,15 +41,7 @@ public final class MakeCheckpoint implements Callable<Integer> {
     @Override
     public Integer call() {
         BookFolder folder = BookPlace.find(around, book);
-        SignedNote note = BookPlace.key(around, folder)
-                .map(key -> {
-                    try (Ledger ledger = Ledger.open(folder)) {
-                        return ledger.seal(key);
-                    }
-                })
-                .or(() -> Checkpoints.in(folder.checkpoints()).last())
-                .orElseThrow(() ->
-                        new Failure(Exit.REFUSED, "There is no checkpoint, and the key to sign one is not here."));
+        SignedNote note = sealed(around, folder);
         around.out().print(note);
         if (out != null) {
             write(around.folder().resolve(out), note);
@@ -58,6 +50,19 @@ public final class MakeCheckpoint implements Callable<Integer> {
                 .println("Hand this to somebody else, your certifier first of all: what it covers can then not be"
                         + " changed unseen. They check it with: bedledger verify --against FILE");
         return Exit.OK;
+    }
+
+    /** The log as it stands, signed now if the key is here; else the last checkpoint that there is. */
+    public static SignedNote sealed(Surroundings around, BookFolder folder) {
+        return BookPlace.key(around, folder)
+                .map(key -> {
+                    try (Ledger ledger = Ledger.open(folder)) {
+                        return ledger.seal(key);
+                    }
+                })
+                .or(() -> Checkpoints.in(folder.checkpoints()).last())
+                .orElseThrow(() ->
+                        new Failure(Exit.REFUSED, "There is no checkpoint, and the key to sign one is not here."));
     }
 
     private static void write(Path file, SignedNote note) {

@@ -2,6 +2,7 @@ package bedledger.cli.read;
 
 import bedledger.cli.Surroundings;
 import bedledger.projections.history.BedList;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -44,11 +45,27 @@ public final class Beds implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadBook book = ReadBook.open(around, options);
-        BedList list = BedList.of(book.farm(), book.dayOr("--on", on));
-        List<Row> rows = list.rows().stream().map(Beds::row).toList();
+        LocalDate day = book.dayOr("--on", on);
         View view = new View(
-                book.opened().practice(), book.opened().farm(), list.day().toString(), text(book.asKnownOn()), rows);
-        Output.Table table = new Output.Table(
+                book.opened().practice(),
+                book.opened().farm(),
+                day.toString(),
+                text(book.asKnownOn()),
+                rows(book, day));
+        return new Output(around, options).print(view, table(view.beds()), out -> print(book, view));
+    }
+
+    /** What {@code --csv} prints. */
+    public static Output.Table table(ReadBook book, LocalDate day) {
+        return table(rows(book, day));
+    }
+
+    private static List<Row> rows(ReadBook book, LocalDate day) {
+        return BedList.of(book.farm(), day).rows().stream().map(Beds::row).toList();
+    }
+
+    private static Output.Table table(List<Row> rows) {
+        return new Output.Table(
                 List.of("bed", "field", "length", "width", "square_metres", "state"),
                 rows.stream()
                         .map(row -> List.of(
@@ -59,7 +76,6 @@ public final class Beds implements Callable<Integer> {
                                 Double.toString(row.squareMetres()),
                                 String.join("; ", row.state())))
                         .toList());
-        return new Output(around, options).print(view, table, out -> print(book, view));
     }
 
     private static Row row(BedList.Row row) {

@@ -55,7 +55,8 @@ public final class Output {
         return Exit.OK;
     }
 
-    static String json(Object view) {
+    /** A record of plain values as JSON. */
+    public static String json(Object view) {
         try {
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(view);
         } catch (JsonProcessingException impossible) {

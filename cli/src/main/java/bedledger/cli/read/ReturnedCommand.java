@@ -91,6 +91,15 @@ public final class ReturnedCommand implements Callable<Integer> {
                                 each -> each.print(around.out()), () -> print(book, view, returned, pieces, totals)));
     }
 
+    /** What {@code --by bed --csv} prints of all beds. */
+    public static Output.Table table(ReadBook book, LocalDate day) {
+        Options speaking = Options.DEFAULT.speaking(book.massUnit());
+        Returned returned = Returned.of(book.farm(), book.tables(), day, speaking);
+        return ReturnedView.of(
+                        book, day, "bed", returned, List.of(), returned.totals().byBed(), null)
+                .table();
+    }
+
     private boolean asked(Return piece) {
         return beds.isEmpty()
                 || piece.beds().stream().anyMatch(share -> asked(share.bed().name()));

@@ -22,6 +22,11 @@ final class LeafHashes {
         this.zone = zone;
     }
 
+    /** From hashes of 32 bytes each, one after another. */
+    static LeafHashes of(byte[] hashes, ZoneId zone) {
+        return new LeafHashes(hashes, zone);
+    }
+
     static LeafHashes read(Path journal, ZoneId zone) {
         ByteArrayOutputStream hashes = new ByteArrayOutputStream();
         Journal.read(

@@ -41,6 +41,11 @@ record Seal(String key, String note, String root, long size, Verdict verdict) {
         }
     }
 
+    static Seal of(String key, SignedNote note, Verdict verdict) {
+        Checkpoint known = Checkpoint.parse(note.text());
+        return new Seal(key, note.toString(), known.rootHash().base64(), known.size(), verdict);
+    }
+
     boolean hasNote() {
         return !note.isEmpty();
     }

@@ -7,21 +7,26 @@ import java.util.Optional;
 /**
  * What is to be compared.
  *
- * @param journal the file of lines
- * @param checkpoints the file of signed checkpoints
+ * @param journal the lines
+ * @param checkpoints the signed checkpoints
  * @param verifierKey the verifier key of the book, {@code name+id+key}
  * @param against a checkpoint that somebody else kept: a signed note, or several as in a checkpoint file, oldest first
  * @param rows the database's entries in the order of their numbers; read once, to its end
  */
 public record Evidence(
-        Path journal,
-        Path checkpoints,
+        Source journal,
+        Source checkpoints,
         String verifierKey,
         Optional<String> against,
         Optional<Iterator<? extends Row>> rows) {
 
     /** Journal and checkpoints alone, without a database or an older checkpoint. */
     public static Evidence of(Path journal, Path checkpoints, String verifierKey) {
+        return of(Source.of(journal), Source.of(checkpoints), verifierKey);
+    }
+
+    /** The same from anything that gives their bytes. */
+    public static Evidence of(Source journal, Source checkpoints, String verifierKey) {
         return new Evidence(journal, checkpoints, verifierKey, Optional.empty(), Optional.empty());
     }
 

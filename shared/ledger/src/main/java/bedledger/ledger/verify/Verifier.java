@@ -6,9 +6,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Iterator;
 
@@ -117,11 +115,11 @@ public final class Verifier {
         return new ByteArrayInputStream(evidence.against().orElse("").getBytes(StandardCharsets.UTF_8));
     }
 
-    private InputStream orEmpty(Path path, String what) {
+    private InputStream orEmpty(Source source, String what) {
         try {
-            return Files.newInputStream(path);
+            return source.open();
         } catch (IOException failed) {
-            findings.add(unreadable(what + " " + path, failed));
+            findings.add(unreadable(what + " " + source.name(), failed));
             return InputStream.nullInputStream();
         }
     }

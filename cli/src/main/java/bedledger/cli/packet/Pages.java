@@ -1,0 +1,129 @@
+package bedledger.cli.packet;
+
+import bedledger.cli.Bedledger;
+import bedledger.cli.prove.Check;
+import bedledger.cli.prove.Judging;
+import bedledger.cli.read.Beds;
+import bedledger.cli.read.Output;
+import bedledger.cli.read.ReadBook;
+import bedledger.cli.read.ReturnedCommand;
+import bedledger.cli.report.SealedReport;
+import bedledger.language.BookKeeping;
+import bedledger.language.Farm;
+import bedledger.ledger.note.SignedNote;
+import bedledger.ledger.packet.MemberNames;
+import bedledger.ledger.packet.PacketZip.Content;
+import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.verify.Verdict;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What this program works out from the lines and the checkpoint, and from nothing else: the same input gives the same bytes.
+ *
+ * <p>The packet is written from it, and the inspection makes it again to compare. The day asked is the one on which the last entry was
+ * written.
+ */
+final class Pages {
+    private static final String HAND_CHECK = "hand-check.txt";
+
+    private final ReadBook book;
+    private final LocalDate day;
+    private final Instant made;
+    private final byte[] leaves;
+    private final String key;
+
+    /** Takes what was recorded, which must begin with the opening of a book. */
+    Pages(Recorded recorded, BookKeeping.BookOpened opened, String key) {
+        this.made = recorded.last().writtenAt();
+        this.day = LocalDate.ofInstant(made, ZoneId.of(opened.timeZone()));
+        this.book = new ReadBook(new BookFolder(Path.of("")), opened, Farm.of(recorded.entries()), null, day);
+        this.leaves = recorded.leaves();
+        this.key = key;
+    }
+
+    /** What {@code findings.json} says. */
+    record FindingsFile(
+            String program,
+            boolean practice,
+            String farm,
+            String rules,
+            boolean judged,
+            String on,
+            int entries,
+            List<Check.FindingView> findings) {}
+
+    LocalDate day() {
+        return day;
+    }
+
+    /** All but the report, by name, in the order of the packet. */
+    Map<String, Content> tables() {
+        Map<String, Content> pages = new LinkedHashMap<>();
+        pages.put(MemberNames.FINDINGS, text(out -> out.write(Output.json(findings()) + "\n")));
+        pages.put(MemberNames.BEDS, csv(() -> Beds.table(book, day)));
+        pages.put(MemberNames.RETURNED, csv(() -> ReturnedCommand.table(book, day)));
+        pages.put(MemberNames.LOTS, csv(() -> LotTable.of(book, day)));
+        return pages;
+    }
+
+    /** The report, which also says whether the lines agreed with the checkpoint. */
+    Content report(SignedNote note, Verdict verdict) {
+        return text(out -> new SealedReport(book, day, made, leaves, key, note, verdict).write(out));
+    }
+
+    private FindingsFile findings() {
+        boolean judged = book.opened().rules().equals("us");
+        return new FindingsFile(
+                "bedledger " + Bedledger.VERSION,
+                book.opened().practice(),
+                book.opened().farm(),
+                book.opened().rules(),
+                judged,
+                day.toString(),
+                book.farm().written().size(),
+                judged
+                        ? Judging.of(book, day).all().stream().map(Check::view).toList()
+                        : List.of());
+    }
+
+    /** The page that says how to check by hand; the same in every packet. */
+    static byte[] handCheck() {
+        try (InputStream in = Pages.class.getResourceAsStream(HAND_CHECK)) {
+            if (in == null) {
+                throw new IllegalStateException("no resource " + HAND_CHECK);
+            }
+            return in.readAllBytes();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(HAND_CHECK, failed);
+        }
+    }
+
+    private static Content csv(java.util.function.Supplier<Output.Table> table) {
+        return text(out -> out.write(Output.csv(table.get())));
+    }
+
+    @FunctionalInterface
+    private interface Text {
+        void write(Writer out) throws IOException;
+    }
+
+    private static Content text(Text text) {
+        return out -> {
+            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            text.write(writer);
+            writer.flush();
+        };
+    }
+}
