@@ -1,8 +1,8 @@
 package bedledger.cli;
 
-import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.packet.InspectCommand;
 import bedledger.cli.packet.PacketCommand;
+import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;

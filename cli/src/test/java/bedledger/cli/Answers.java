@@ -35,6 +35,7 @@ final class Answers {
     private static final Pattern NUMBERED = Pattern.compile("#[0-9]+(?: #[0-9]+)*");
     /** An entry's number in a command that is to be typed. */
     private static final Pattern TYPED = Pattern.compile("(--inspection |bedledger correct |--sample )([0-9]+)");
+
     private final Map<Long, Integer> ranks = new HashMap<>();
 
     Answers(List<Entry> entries) {
@@ -121,8 +122,7 @@ final class Answers {
     }
 
     private String named(String text) {
-        String typed =
-                TYPED.matcher(text).replaceAll(match -> match.group(1) + rank(Long.parseLong(match.group(2))));
+        String typed = TYPED.matcher(text).replaceAll(match -> match.group(1) + rank(Long.parseLong(match.group(2))));
         return NUMBERED.matcher(typed)
                 .replaceAll(match -> Arrays.stream(match.group().split(" ", -1))
                         .map(number -> "#" + rank(Long.parseLong(number.substring(1))))

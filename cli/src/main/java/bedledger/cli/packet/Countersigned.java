@@ -12,8 +12,7 @@ final class Countersigned {
             String where, SignedNote note, List<CosignerKey> cosigners, List<String> by, List<Difference> differences) {
         for (CosignerKey cosigner : cosigners) {
             try {
-                cosigner.countersigned(note)
-                        .ifPresent(at -> by.add(where + " by " + cosigner.name() + " at " + at));
+                cosigner.countersigned(note).ifPresent(at -> by.add(where + " by " + cosigner.name() + " at " + at));
             } catch (NoteRejected fails) {
                 differences.add(Difference.in(
                         where,

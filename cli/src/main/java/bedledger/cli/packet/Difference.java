@@ -8,8 +8,7 @@ package bedledger.cli.packet;
  * @param fault what kind of thing
  * @param where the member, and the line in it where there is one
  */
-record Difference(
-        long first, long last, String fault, String where, String found, String expected, String whatToDo) {
+record Difference(long first, long last, String fault, String where, String found, String expected, String whatToDo) {
     static final String ASK = "Ask the farm for the packet again, and keep this one.";
 
     static Difference in(String where, String fault, String found, String expected) {

@@ -36,8 +36,7 @@ final class DocumentCheck {
         }
         for (String name : members.names()) {
             if (MemberNames.isDocument(name) && !named.contains(name)) {
-                differences.add(
-                        Difference.in(name, "document-unknown", "a document", "none, for no entry names it"));
+                differences.add(Difference.in(name, "document-unknown", "a document", "none, for no entry names it"));
             }
         }
         said.documents(named.size());
@@ -52,7 +51,11 @@ final class DocumentCheck {
         String hash = hash(name);
         if (!name.endsWith(hash)) {
             differences.add(Difference.at(
-                    entry.number(), name, "document-differs", "a file with the hash " + hash, "one with its name as hash"));
+                    entry.number(),
+                    name,
+                    "document-differs",
+                    "a file with the hash " + hash,
+                    "one with its name as hash"));
         }
     }
 

@@ -39,7 +39,8 @@ final class EntryInspection {
         try {
             inspection.check(EntryProof.parse(bytes), bytes);
         } catch (NoteRejected unreadable) {
-            inspection.add("proof-unreadable", SealCheck.shown(String.valueOf(unreadable.getMessage())), "C2SP tlog-proof");
+            inspection.add(
+                    "proof-unreadable", SealCheck.shown(String.valueOf(unreadable.getMessage())), "C2SP tlog-proof");
         }
         return inspection.view(file);
     }
@@ -85,7 +86,10 @@ final class EntryInspection {
                 add("number-out-of-order", "entry " + entry.get().number() + " at place " + number, "the same");
             }
         } catch (UnreadableEntry | IllegalArgumentException | IllegalStateException unreadable) {
-            add("entry-unreadable", SealCheck.shown(String.valueOf(unreadable.getMessage())), "an entry of a known kind");
+            add(
+                    "entry-unreadable",
+                    SealCheck.shown(String.valueOf(unreadable.getMessage())),
+                    "an entry of a known kind");
         }
     }
 

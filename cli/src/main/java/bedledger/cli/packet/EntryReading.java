@@ -41,7 +41,10 @@ final class EntryReading {
             return Optional.of(recorded);
         } catch (UnreadableEntry unreadable) {
             differences.add(cannotBeRead(recorded.size() + 1, String.valueOf(unreadable.getMessage())));
-        } catch (IllegalArgumentException | IllegalStateException | ArithmeticException | java.time.DateTimeException bad) {
+        } catch (IllegalArgumentException
+                | IllegalStateException
+                | ArithmeticException
+                | java.time.DateTimeException bad) {
             differences.add(cannotBeRead(recorded.size() + 1, "a value that cannot be: " + bad.getMessage()));
         }
         return Optional.empty();

@@ -20,8 +20,6 @@ record Given(List<String> since, List<String> keys, List<CosignerKey> cosigners,
 
     /** The checkpoints that are meant for the log of this name. */
     List<String> sinceOf(String log) {
-        return many
-                ? since.stream().filter(text -> text.startsWith(log + "\n")).toList()
-                : since;
+        return many ? since.stream().filter(text -> text.startsWith(log + "\n")).toList() : since;
     }
 }

@@ -35,7 +35,9 @@ public final class InspectCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(paramLabel = "PACKET|FOLDER", description = "the packet, a .tlog-proof, an unpacked packet, or a folder of packets")
+    @Parameters(
+            paramLabel = "PACKET|FOLDER",
+            description = "the packet, a .tlog-proof, an unpacked packet, or a folder of packets")
     Path target = Path.of("");
 
     @Option(
@@ -47,7 +49,8 @@ public final class InspectCommand implements Callable<Integer> {
     @Option(
             names = "--key",
             paramLabel = "KEY",
-            description = "the farm's verifier key as it was handed to you, or a certifier's; may be given more than once")
+            description =
+                    "the farm's verifier key as it was handed to you, or a certifier's; may be given more than once")
     List<String> keys = new ArrayList<>();
 
     @Option(names = "--json", description = "as JSON, by the schema of the same name")

@@ -76,7 +76,11 @@ final class Inspection {
         }
         if (opened.isEmpty()) {
             differences.add(Difference.at(
-                    1, MemberNames.LINES + ", line 1", "no-book", recorded.get().entries().get(0).kind().name(), "the opening of a book"));
+                    1,
+                    MemberNames.LINES + ", line 1",
+                    "no-book",
+                    recorded.get().entries().get(0).kind().name(),
+                    "the opening of a book"));
             return;
         }
         new DocumentCheck(members, recorded.get()).run(differences, said);
@@ -92,12 +96,13 @@ final class Inspection {
         String text = new String(members.bytes(MemberNames.KEY), StandardCharsets.UTF_8);
         key = text.endsWith("\n") ? text.substring(0, text.length() - 1) : text;
         if (members.has(MemberNames.KEY) && (!text.endsWith("\n") || key.contains("\n"))) {
-            differences.add(Difference.in(MemberNames.KEY, "key-unreadable", "something else than one line", "one line"));
+            differences.add(
+                    Difference.in(MemberNames.KEY, "key-unreadable", "something else than one line", "one line"));
         }
         keyGiven = given.keys().contains(key);
         if (!given.keys().isEmpty() && !keyGiven) {
-            differences.add(Difference.in(
-                    MemberNames.KEY, "another-key", SealCheck.shown(key), "the key that you gave"));
+            differences.add(
+                    Difference.in(MemberNames.KEY, "another-key", SealCheck.shown(key), "the key that you gave"));
         }
     }
 
@@ -113,8 +118,8 @@ final class Inspection {
 
     private List<String> countersigned() {
         List<String> by = new ArrayList<>();
-        note.ifPresent(signed -> Countersigned.find(
-                MemberNames.CHECKPOINT, signed, given.cosigners(), by, differences));
+        note.ifPresent(
+                signed -> Countersigned.find(MemberNames.CHECKPOINT, signed, given.cosigners(), by, differences));
         for (String kept : given.sinceOf(log())) {
             Countersigned.find(kept, given.cosigners(), by, differences);
         }
@@ -146,7 +151,8 @@ final class Inspection {
     }
 
     private String lastWritten(BookKeeping.BookOpened book) {
-        return recorded.map(all -> LocalDate.ofInstant(all.last().writtenAt(), ZoneId.of(book.timeZone())).toString())
+        return recorded.map(all -> LocalDate.ofInstant(all.last().writtenAt(), ZoneId.of(book.timeZone()))
+                        .toString())
                 .orElse("");
     }
 }

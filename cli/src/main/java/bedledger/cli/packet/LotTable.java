@@ -52,7 +52,10 @@ final class LotTable {
                 amounts(account.moves(Way.LOST)),
                 amounts(account.moves(Way.INTO_ANOTHER)),
                 amounts(account.moves(Way.TAKEN_BACK)),
-                account.left().map(left -> left.number().toPlainString() + " " + left.unit().symbol()).orElse(""),
+                account.left()
+                        .map(left -> left.number().toPlainString() + " "
+                                + left.unit().symbol())
+                        .orElse(""),
                 account.left().map(left -> amounts(left.apart())).orElse(""),
                 account.moves().stream()
                         .map(LotMove::entry)

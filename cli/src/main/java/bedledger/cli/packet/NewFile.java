@@ -41,8 +41,7 @@ final class NewFile {
     private static boolean written(Path file, Content content) throws IOException {
         boolean whole = false;
         boolean ours = false;
-        try (FileChannel to =
-                FileChannel.open(file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
+        try (FileChannel to = FileChannel.open(file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
             ours = true;
             content.write(to);
             whole = true;

@@ -120,7 +120,8 @@ public final class PacketCommand implements Callable<Integer> {
         long sealed = Checkpoint.parse(note.text()).size();
         around.out().println(file);
         packet.absent()
-                .forEach(document -> around.err().println("Not in it, for the book's folder has not got it: document " + document));
+                .forEach(document ->
+                        around.err().println("Not in it, for the book's folder has not got it: document " + document));
         if (packet.recorded().size() > sealed) {
             around.err()
                     .println((packet.recorded().size() - sealed)

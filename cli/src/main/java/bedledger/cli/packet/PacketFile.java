@@ -38,7 +38,8 @@ final class PacketFile {
         } catch (IOException failed) {
             return refused(
                     name,
-                    Difference.in("the file", "unreadable", String.valueOf(failed.getMessage()), "a file that can be read"));
+                    Difference.in(
+                            "the file", "unreadable", String.valueOf(failed.getMessage()), "a file that can be read"));
         }
     }
 

@@ -32,6 +32,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /** Makes a packet of a book: the lines as they are, and what this program works out from them. */
@@ -105,7 +106,8 @@ final class PacketWriter {
     private static Failure refused(String why) {
         return new Failure(
                 Exit.REFUSED,
-                "The book does not go on from that checkpoint: " + why + ". Nothing was written. Ask: bedledger verify");
+                "The book does not go on from that checkpoint: " + why
+                        + ". Nothing was written. Ask: bedledger verify");
     }
 
     /** Writes everything into an empty file. */
@@ -116,7 +118,9 @@ final class PacketWriter {
         zip.add(MemberNames.CHECKPOINT, out -> out.write(note.toBytes()));
         zip.add(MemberNames.KEY, out -> out.write((key + "\n").getBytes(StandardCharsets.UTF_8)));
         if (consistency.isPresent()) {
-            zip.add(MemberNames.CONSISTENCY, out -> out.write(consistency.get().text().getBytes(StandardCharsets.UTF_8)));
+            zip.add(
+                    MemberNames.CONSISTENCY,
+                    out -> out.write(consistency.get().text().getBytes(StandardCharsets.UTF_8)));
         }
         zip.add(MemberNames.LINES, out -> {
             try (InputStream in = lines()) {
@@ -146,8 +150,8 @@ final class PacketWriter {
         return new Beginning(Files.newInputStream(folder.journal()), end);
     }
 
-    private TreeSet<String> documents() {
-        TreeSet<String> there = new TreeSet<>();
+    private SortedSet<String> documents() {
+        SortedSet<String> there = new TreeSet<>();
         for (Entry entry : recorded.entries()) {
             if (entry.fact() instanceof BookKeeping.DocumentAttached attached) {
                 DocumentId document = attached.document();

@@ -70,7 +70,8 @@ final class PageCheck {
         return Difference.in(
                 name,
                 "page-not-made",
-                "entries from which it cannot be worked out (" + SealCheck.shown(String.valueOf(cannot.getMessage())) + ")",
+                "entries from which it cannot be worked out (" + SealCheck.shown(String.valueOf(cannot.getMessage()))
+                        + ")",
                 "entries as this program writes them");
     }
 }

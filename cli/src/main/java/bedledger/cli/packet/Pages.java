@@ -93,9 +93,7 @@ final class Pages {
                 judged,
                 day.toString(),
                 book.farm().written().size(),
-                judged
-                        ? Judging.of(book, day).all().stream().map(Check::view).toList()
-                        : List.of());
+                judged ? Judging.of(book, day).all().stream().map(Check::view).toList() : List.of());
     }
 
     /** The page that says how to check by hand; the same in every packet. */

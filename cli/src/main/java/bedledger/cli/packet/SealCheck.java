@@ -55,8 +55,7 @@ final class SealCheck {
         if (!members.has(MemberNames.LINES) || !members.has(MemberNames.CHECKPOINT)) {
             return new Verdict(0, 0, 0, 0, 0, List.of(), 0);
         }
-        Verdict verdict = Verifier.verify(
-                since.isEmpty() ? evidence : evidence.against(String.join("\n", since)));
+        Verdict verdict = Verifier.verify(since.isEmpty() ? evidence : evidence.against(String.join("\n", since)));
         List<Disagreement> own = new ArrayList<>();
         List<Disagreement> kept = new ArrayList<>();
         for (Disagreement one : verdict.disagreements()) {
@@ -112,9 +111,14 @@ final class SealCheck {
         try {
             ConsistencyProof there = ConsistencyProof.parse(members.bytes(MemberNames.CONSISTENCY));
             boolean possible = there.older() >= 1 && there.older() <= sealed;
-            if (!possible || !there.path().equals(bedledger.ledger.tree.Proofs.consistency(there.older(), sealed, recorded.source()))) {
+            if (!possible
+                    || !there.path()
+                            .equals(bedledger.ledger.tree.Proofs.consistency(
+                                    there.older(), sealed, recorded.source()))) {
                 differences.add(Difference.in(
-                        MemberNames.CONSISTENCY, "proof-differs", "a proof since " + there.older() + " entries that fails",
+                        MemberNames.CONSISTENCY,
+                        "proof-differs",
+                        "a proof since " + there.older() + " entries that fails",
                         "the one that the lines give"));
             } else if (!java.util.Arrays.equals(there.checkpoint().toBytes(), members.bytes(MemberNames.CHECKPOINT))) {
                 differences.add(Difference.in(
