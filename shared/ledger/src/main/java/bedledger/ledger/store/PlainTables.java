@@ -40,8 +40,8 @@ final class PlainTables {
     /** What H2 notes of a column once it has looked at its values. */
     private static final Pattern STATISTICS = Pattern.compile(" SELECTIVITY \\d+");
 
-    private static final Pattern HARMLESS =
-            Pattern.compile("SET (CREATE_BUILD|WRITE_DELAY|RETENTION_TIME) \\d+|SET REUSE_SPACE (TRUE|FALSE)|"
+    private static final Pattern HARMLESS = Pattern.compile(
+            "SET (CREATE_BUILD|WRITE_DELAY|RETENTION_TIME|MAX_MEMORY_ROWS) \\d+|SET REUSE_SPACE (TRUE|FALSE)|"
                     + "CREATE USER IF NOT EXISTS \"\" SALT '' HASH '' ADMIN");
     private static final String DEFINITIONS_MAP = "table.0";
     private static final int SQL_COLUMN = 3;
