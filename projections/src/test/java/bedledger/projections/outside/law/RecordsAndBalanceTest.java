@@ -88,7 +88,8 @@ class RecordsAndBalanceTest {
                 .write(
                         "2010-01-01 register-field North --gross 0.05ha",
                         "2010-01-01 lay-out N1 --field North --length 20m --width 0.75m",
-                        day + " spread N1 --material \"Sodium nitrate 16-0-0\" --per-bed 375g --nitrogen 16% --reason \"crop needs 100 kg"
+                        day
+                                + " spread N1 --material \"Sodium nitrate 16-0-0\" --per-bed 375g --nitrogen 16% --reason \"crop needs 100 kg"
                                 + " N/ha\"")
                 .theFindingOf("sodium-nitrate");
 
