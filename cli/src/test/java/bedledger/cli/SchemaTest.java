@@ -98,6 +98,8 @@ class SchemaTest {
                 Map.entry("seasons", "seasons K1 --of nitrogen --by season --book farm --as-known-on 2025-09-01"),
                 Map.entry("seasons", "seasons --of carbon --book empty"),
                 Map.entry("rules", "rules"),
+                Map.entry("rules", "rules --rules eu"),
+                Map.entry("check", "check --book farm --rules eu --on 2025-12-31"),
                 Map.entry("rules-tables", "rules --tables"),
                 Map.entry("verify", "verify --book farm"),
                 Map.entry("verify", "verify --book changed"));

@@ -59,6 +59,10 @@ record ApplicationRecorded(RuleSheet sheet) implements Rule {
         return spread.pile() != null ? "compost of pile " + spread.pile() : String.valueOf(spread.material());
     }
 
+    private static String uses(int number) {
+        return number == 1 ? "1 use" : number + " uses";
+    }
+
     private static Application application(Done<? extends Fact> done, String what, List<BedId> beds, boolean quantity) {
         List<String> lacks = new ArrayList<>();
         if (!quantity) {
@@ -77,10 +81,10 @@ record ApplicationRecorded(RuleSheet sheet) implements Rule {
                 .at(told.stream().flatMap(one -> one.beds().stream()).toList())
                 .restsOn(told.stream().map(one -> one.done().number()).toList());
         if (lacking.isEmpty()) {
+            String which = all.size() == 1 ? "its one use says" : "each of its " + all.size() + " uses says";
             return draft.says(
                     Outcome.MET,
-                    Wording.capital(subject) + ": each of " + Wording.times(all.size())
-                            + " says on which day and beds, how much, and by whom.");
+                    Wording.capital(subject) + ": " + which + " on which day and beds, how much, and by whom.");
         }
         String lacks = lacking.stream()
                 .map(one -> one.done().day() + " (#" + one.done().number() + ") " + String.join(" and ", one.lacks()))
@@ -89,7 +93,7 @@ record ApplicationRecorded(RuleSheet sheet) implements Rule {
                         "Correct those entries with what the slips or the doer still know: the amount, and --done-by PERSON.")
                 .says(
                         Outcome.INCOMPLETE,
-                        Wording.capital(subject) + ", not recorded in " + lacking.size() + " of "
-                                + Wording.times(all.size()) + ": " + lacks + ".");
+                        Wording.capital(subject) + ", not recorded in " + lacking.size() + " of " + uses(all.size())
+                                + ": " + lacks + ".");
     }
 }

@@ -14,7 +14,9 @@ import org.jspecify.annotations.Nullable;
 record IncidentTold(RuleSheet sheet, int years) implements Rule {
     @Override
     public List<Finding> judge(Inquiry inquiry) {
-        Map<Long, Set<LotId>> picked = inquiry.pickedAfter(Land.IncidentReported.class::isInstance, years);
+        Map<Long, Set<LotId>> picked = inquiry.done(Land.IncidentReported.class).isEmpty()
+                ? Map.of()
+                : inquiry.pickedAfter(Land.IncidentReported.class::isInstance, years);
         Stream<Finding> incidents = inquiry.done(Land.IncidentReported.class).stream()
                 .map(done -> incident(inquiry, done, picked.getOrDefault(done.number(), Set.of())));
         Stream<Finding> mishaps =

@@ -22,12 +22,15 @@ record ProhibitedInput(RuleSheet sheet, Figures figures, List<Prohibited> list) 
 
     @Override
     public List<Finding> judge(Inquiry inquiry) {
-        Map<Long, Set<LotId>> lots = MaterialUse.lots(inquiry, figures.whole("land.years"));
         Map<String, List<Hit>> together = new LinkedHashMap<>();
         hits(inquiry)
                 .forEach(hit -> together.computeIfAbsent(
                                 hit.use().material() + " " + hit.prohibited().citation(), key -> new ArrayList<>())
                         .add(hit));
+        if (together.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, Set<LotId>> lots = MaterialUse.lots(inquiry, figures.whole("land.years"));
         return together.values().stream()
                 .map(all -> finding(inquiry, all, lots))
                 .toList();

@@ -8,6 +8,7 @@ import bedledger.language.Stock;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -28,6 +29,9 @@ record SodiumNitrate(RuleSheet sheet, Figures figures) implements Rule {
                         .map(material -> finding(inquiry, done, material)))
                 .toList();
     }
+
+    /** The program held in 2012 that the limit lapsed on this day; it has stood in the text all along, and was lettered anew in 2018. */
+    private static final LocalDate LAPSED = LocalDate.of(2012, 10, 21);
 
     /** The most nitrogen that may come from it, in the unit of the need. */
     BigDecimal most(BigDecimal need) {
@@ -70,15 +74,17 @@ record SodiumNitrate(RuleSheet sheet, Figures figures) implements Rule {
         }
         BigDecimal most = most(need.get());
         boolean within = given.get().compareTo(most) <= 0;
+        boolean open = !within && !relettered && !done.day().isBefore(LAPSED);
+        Outcome above = open ? Outcome.ASK : Outcome.NOT_MET;
         return draft.counting(given.get() + " kg N/ha given; " + need.get().toPlainString() + " × "
                         + figures.number("sodium-nitrate.percent") + " % = "
-                        + most.stripTrailingZeros().toPlainString()
-                        + " kg N/ha at most")
+                        + most.stripTrailingZeros().toPlainString() + " kg N/ha at most")
                 .settledBy(within ? "" : "Ask the certifier what becomes of the crop.")
                 .says(
-                        within ? Outcome.MET : Outcome.NOT_MET,
+                        within ? Outcome.MET : above,
                         where + ": " + (within ? "within" : "above")
-                                + " the share of the crop's nitrogen that may come from it.");
+                                + " the share of the crop's nitrogen that may come from it"
+                                + (open ? "; the program held in 2012 that this limit had lapsed." : "."));
     }
 
     private static Optional<BigDecimal> need(@Nullable String reason) {

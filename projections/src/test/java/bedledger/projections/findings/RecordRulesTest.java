@@ -37,7 +37,7 @@ class RecordRulesTest {
                 .theFindingOf("application-recorded");
 
         assertThat(finding.outcome()).isEqualTo(Outcome.INCOMPLETE);
-        assertThat(finding.sentence()).contains("1 of 2 times").contains("2026-05-01 (#3) how much");
+        assertThat(finding.sentence()).contains("1 of 2 uses").contains("2026-05-01 (#3) how much");
         assertThat(finding.places()).containsExactly(new BedId("N1"));
     }
 

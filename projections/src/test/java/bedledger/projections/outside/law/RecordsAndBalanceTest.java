@@ -71,6 +71,32 @@ class RecordsAndBalanceTest {
         assertThat(finding.arithmetic()).endsWith("100 × 20 % = 20 kg N/ha at most");
     }
 
+    /**
+     * The limit and its history: kept until 2012-10-20; held by the program to have lapsed from 2012-10-21 (Americert on its announcement of
+     * September 2012); in the text as (h) since 2019-01-28 (83 FR 66572; the day from memory). Here twice the fifth is given.
+     */
+    @ParameterizedTest(name = "spread on {0}: {1}, 205.602({2})")
+    @CsvSource({
+        "2012-10-20, NOT_MET, g",
+        "2012-10-21, ASK, g",
+        "2019-01-27, ASK, g",
+        "2019-01-28, NOT_MET, h",
+        "2026-05-01, NOT_MET, h"
+    })
+    void sodiumNitrateIsJudgedByTheRuleOfItsDay(String day, Outcome outcome, String letter) {
+        Finding finding = PaperRecord.empty()
+                .write(
+                        "2010-01-01 register-field North --gross 0.05ha",
+                        "2010-01-01 lay-out N1 --field North --length 20m --width 0.75m",
+                        day
+                                + " spread N1 --material \"Sodium nitrate 16-0-0\" --per-bed 375g --nitrogen 16% --reason \"crop needs 100 kg"
+                                + " N/ha\"")
+                .theFindingOf("sodium-nitrate");
+
+        assertThat(finding.outcome()).isEqualTo(outcome);
+        assertThat(finding.citation()).isEqualTo("7 CFR 205.602(" + letter + ")");
+    }
+
     /** X60: 40 + 520 − 470 − 35 = 55 expected, 52 counted: 3 kg, 0.54 % of 560. No tolerance is set: told, not judged. */
     @Test
     void x60WhatIsUnexplainedIsToldAndNotJudged() {
