@@ -81,7 +81,8 @@ record PackWeights(Map<Unit, Quantity> sizes) {
     }
 
     private static BigDecimal quotient(BigDecimal above, BigDecimal below) {
-        BigDecimal quotient = above.divide(below, DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal quotient =
+                above.divide(below, DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
         return quotient.scale() < 0 ? quotient.setScale(0) : quotient;
     }
 }
