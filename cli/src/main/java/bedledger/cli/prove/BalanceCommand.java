@@ -71,6 +71,14 @@ public final class BalanceCommand implements Callable<Integer> {
     private int crop(ReadBook book, CropName crop, @Nullable LocalDate first, @Nullable LocalDate last) {
         CropBalance balanced = CropBalance.of(book.farm(), crop, first, last, book.today());
         Balance balance = balanced.balance();
+        if (balanced.lots().isEmpty()
+                && balance.opening().isEmpty()
+                && balance.closing().isEmpty()) {
+            throw new Failure(
+                    Exit.REFUSED,
+                    "No lot and no count of " + crop + " by " + balance.to() + book.known()
+                            + ". A harvest is entered with: did harvest; what lay in store before, with: did found-lot");
+        }
         Plausible plausible = Plausible.of(book.farm(), book.tables(), crop, balance.from(), balance.to());
         BalanceView view = BalanceView.of(book, balance, balanced, plausible);
         return new Output(around, options).print(view, view.table(), out -> {

@@ -130,7 +130,7 @@ final class BalanceText {
         out.println();
         paragraph("From seed to sale");
         if (plausible.starts().isEmpty()) {
-            paragraph("  No sowing or planting of it is on record in this time.");
+            indented("no sowing or planting of it is on record in this time");
         }
         plausible.starts().forEach(start -> indented(start.day() + "  " + start.words() + " (#" + start.entry() + ")"));
         if (plausible.squareMetres() > 0) {

@@ -45,8 +45,13 @@ public record Tally(Unit unit, BigDecimal number, List<Amount> apart) {
         }
         boolean alike = quantity.unit().dimension() == unit.dimension() && unit.dimension() != Dimension.COUNT;
         return alike
-                ? Optional.of(quantity.inBase().divide(unit.factor(), DECIMALS, RoundingMode.HALF_EVEN))
+                ? Optional.of(plain(quantity.inBase().divide(unit.factor(), DECIMALS, RoundingMode.HALF_EVEN)))
                 : Optional.empty();
+    }
+
+    private static BigDecimal plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
     public Tally minus(Tally other) {

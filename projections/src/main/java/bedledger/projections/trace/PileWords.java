@@ -38,7 +38,7 @@ final class PileWords {
             }
         }
         said.add(readings(readings));
-        said.add(turned == 1 ? "turned once" : "turned " + turned + " times");
+        said.add(turned == 0 ? "no turning on record" : turned == 1 ? "turned once" : "turned " + turned + " times");
         return new Node(pile.key(), Node.Kind.PILE, "pile " + pile, String.join("; ", said), Book.numbers(log));
     }
 

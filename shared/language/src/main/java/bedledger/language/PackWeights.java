@@ -55,7 +55,7 @@ record PackWeights(Map<Unit, Quantity> sizes) {
         }
     }
 
-    /** The amount in a unit, to the thousandth where units differ and as written where they do not; empty where nothing on record says how. */
+    /** The amount in a unit, to the thousandth, without idle zeros, where units differ, and as written where they do not; empty where nothing on record says how. */
     Optional<BigDecimal> in(Amount amount, Unit unit) {
         Quantity quantity = amount.quantity();
         if (quantity.unit() == unit) {
@@ -81,6 +81,8 @@ record PackWeights(Map<Unit, Quantity> sizes) {
     }
 
     private static BigDecimal quotient(BigDecimal above, BigDecimal below) {
-        return above.divide(below, DECIMALS, RoundingMode.HALF_EVEN);
+        BigDecimal quotient =
+                above.divide(below, DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return quotient.scale() < 0 ? quotient.setScale(0) : quotient;
     }
 }
