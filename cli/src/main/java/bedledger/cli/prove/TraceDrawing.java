@@ -13,7 +13,7 @@ import java.util.Map;
 /** A trace drawn from left to right, as SVG: each thing stands right of all it came from. */
 final class TraceDrawing {
     private static final int BOX = 210;
-    private static final int BETWEEN = 70;
+    private static final int BETWEEN = 120;
     private static final int LINE = 14;
     private static final int LETTERS = 36;
     private static final int MOST_LINES = 4;
@@ -80,7 +80,8 @@ final class TraceDrawing {
                 : line
                         + String.format(
                                 Locale.ROOT,
-                                "<text x=\"%d\" y=\"%d\" text-anchor=\"end\" fill=\"#333\">%s</text>%n",
+                                "<text x=\"%d\" y=\"%d\" text-anchor=\"end\" fill=\"#333\" stroke=\"#fff\" stroke-width=\"3\""
+                                        + " paint-order=\"stroke\">%s</text>%n",
                                 x - 4,
                                 y - 3,
                                 escaped(link.words()));

@@ -17,8 +17,11 @@ record OversightPart(Asked asked, EntryTables tables) {
             Oversight.SampleReported.class);
 
     Table training() {
-        return tables.ofKind(
-                "table-training", "Who was trained in what", "No training is on record.", Oversight.Trained.class);
+        return tables.mixed(
+                "table-training",
+                "Who was trained in what",
+                "No training is on record.",
+                asked.ofKinds(List.of(Oversight.Trained.class)));
     }
 
     Table mishaps() {
