@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** A balance for people: the arithmetic laid out, a line each, with the entries behind it. */
 final class BalanceText {
     private static final int WIDTH = 80;
-    private static final int WORDS = 40;
+    private static final int WORDS = 38;
     private static final int NUMBER = 11;
     private final PrintStream out;
     private final BalanceView view;
@@ -83,13 +83,13 @@ final class BalanceText {
 
     private void line(String sign, String words, String number, String behind) {
         List<String> lines = TextTable.wrapped(words, WORDS);
-        List<String> notes = TextTable.wrapped(behind, WIDTH - WORDS - NUMBER - 5);
+        List<String> notes = TextTable.wrapped(behind, WIDTH - WORDS - NUMBER - 7);
         for (int at = 0; at < Math.max(lines.size(), notes.size()); at++) {
             String text = at < lines.size() ? lines.get(at) : "";
             String note = at < notes.size() ? notes.get(at) : "";
-            out.println(
-                    ((at == 0 ? sign : "  ") + padded(text, WORDS) + " " + right(at == 0 ? number : "") + "  " + note)
-                            .stripTrailing());
+            out.println(("  " + (at == 0 ? sign : "  ") + padded(text, WORDS) + " " + right(at == 0 ? number : "")
+                            + "  " + note)
+                    .stripTrailing());
         }
     }
 
