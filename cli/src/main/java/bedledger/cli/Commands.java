@@ -2,6 +2,8 @@ package bedledger.cli;
 
 import bedledger.cli.packet.InspectCommand;
 import bedledger.cli.packet.PacketCommand;
+import bedledger.cli.due.DueCommand;
+import bedledger.cli.due.TodayCommand;
 import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
@@ -43,6 +45,8 @@ final class Commands {
             new Command("import", "Write", "read a sheet of acts (CSV)", around -> new Import(around)::run),
             new Command("strike", "Write", "void an entry, with a reason", around -> new Strike(around)::run),
             new Command("attach", "Write", "keep a document with an entry", around -> new Attach(around)::run),
+            of("today", "Look", "what is due, was done and lies under tarps today", TodayCommand::new),
+            of("due", "Look", "what is due, or may not be done yet, and why", DueCommand::new),
             of("beds", "Look", "all beds, and what is in and on them", Beds::new),
             of("bed", "Look", "one bed: state, timeline, corrections, flips", Bed::new),
             of("entry", "Look", "one entry as it stands in the log", ShowEntry::new),

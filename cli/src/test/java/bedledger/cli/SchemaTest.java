@@ -49,6 +49,10 @@ class SchemaTest {
 
     static Stream<Map.Entry<String, String>> commands() {
         return Stream.of(
+                Map.entry("today", "today --book farm --on 2025-07-13"),
+                Map.entry("today", "today --book empty --as-known-on 2025-07-13"),
+                Map.entry("due", "due --book farm --on 2025-07-13 --days 60"),
+                Map.entry("due", "due --book empty"),
                 Map.entry("beds", "beds --book farm --on 2025-07-13"),
                 Map.entry("beds", "beds --book farm --as-known-on 2025-07-13"),
                 Map.entry("beds", "beds --book empty"),

@@ -50,6 +50,7 @@ public final class Bed implements Callable<Integer> {
             @Nullable String asKnownOn,
             List<String> state,
             List<String> ready,
+            List<String> may,
             List<Line> timeline,
             List<FlipView> flips) {}
 
@@ -90,6 +91,7 @@ public final class Bed implements Callable<Integer> {
                 Beds.text(book.asKnownOn()),
                 history.sentences(),
                 BedReady.words(book, id, history.day()),
+                BedMay.words(book, id, history.day()),
                 history.lines().stream().map(Bed::line).toList(),
                 Flips.of(book.farm(), id).stream()
                         .filter(flip -> !flip.from().isAfter(history.day()))
@@ -183,6 +185,7 @@ public final class Bed implements Callable<Integer> {
         view.ready()
                 .forEach(sentence -> TextTable.wrapped(sentence, 78)
                         .forEach(line -> around.out().println("  " + line)));
+        may(view);
         around.out().println();
         TextTable table = new TextTable("#", "done on", "lag", "what");
         view.timeline()
@@ -198,6 +201,15 @@ public final class Bed implements Callable<Integer> {
                                             + (flip.labour().isEmpty() ? "" : ". Hours: " + flip.labour()),
                                     80)
                             .forEach(around.out()::println));
+        }
+    }
+
+    private void may(View view) {
+        if (!view.may().isEmpty()) {
+            around.out().println("May I plant or pick here?");
+            view.may()
+                    .forEach(sentence -> TextTable.wrapped(sentence, 78)
+                            .forEach(line -> around.out().println("  " + line)));
         }
     }
 

@@ -67,7 +67,7 @@ public final class Correct {
             }
             Written written = writing.book().correct(number, draft, why, writing.writer(), writing.practiceTime());
             around.out().println("#" + number + " is replaced:");
-            Echo.print(around, written, writing.book().zone());
+            Echo.print(around, writing.told(written), writing.book().zone());
             writing.seal();
         }
         return Exit.OK;

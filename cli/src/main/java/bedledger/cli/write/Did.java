@@ -32,7 +32,7 @@ public final class Did {
         Spoken spoken = Spoken.of(arguments);
         try (Writing writing = new Writing(around, options)) {
             Written written = writing.write(spoken.drafts(writing));
-            Echo.print(around, written, writing.book().zone());
+            Echo.print(around, writing.told(written), writing.book().zone());
             writing.seal();
         }
         return Exit.OK;

@@ -45,7 +45,7 @@ final class DidLines {
                 writing.goOnTo(moment);
             }
             Written written = writing.write(spoken.drafts(writing));
-            Echo.print(around, written, writing.book().zone());
+            Echo.print(around, writing.told(written), writing.book().zone());
             around.out().flush();
             return 0;
         } catch (Refused refused) {

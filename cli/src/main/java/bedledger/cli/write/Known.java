@@ -38,7 +38,7 @@ public final class Known {
     }
 
     /** The tables, read only when an act names a crop or a material: they cost a cold start some 50 ms. */
-    private Tables tables() {
+    Tables tables() {
         if (tables == null) {
             tables = Tables.bundled();
         }

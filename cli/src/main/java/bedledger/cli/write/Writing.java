@@ -33,6 +33,7 @@ public final class Writing implements AutoCloseable {
     private final PersonId writer;
     private @Nullable Instant practiceTime;
     private final Known known;
+    private @Nullable Forewarned forewarned;
 
     public Writing(Surroundings around, WriteOptions options) {
         this.around = around;
@@ -125,6 +126,13 @@ public final class Writing implements AutoCloseable {
         Written written = book.write(drafts, writer, practiceTime);
         drafts.forEach(known::learn);
         return written;
+    }
+
+    /** The same, with what the rules would say of it while something can still be done. */
+    Written told(Written written) {
+        Forewarned teller = forewarned == null ? new Forewarned(book, folder, known) : forewarned;
+        forewarned = teller;
+        return teller.told(written);
     }
 
     /** Where the book keeps its documents. */

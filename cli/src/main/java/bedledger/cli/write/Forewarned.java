@@ -1,0 +1,114 @@
+package bedledger.cli.write;
+
+import bedledger.cli.read.Asking;
+import bedledger.domain.Book;
+import bedledger.domain.Written;
+import bedledger.language.ActId;
+import bedledger.language.BedId;
+import bedledger.language.BookKeeping;
+import bedledger.language.Entry;
+import bedledger.language.Fact;
+import bedledger.language.Farm;
+import bedledger.language.FieldId;
+import bedledger.language.Land;
+import bedledger.language.PileId;
+import bedledger.language.Place;
+import bedledger.language.Stock;
+import bedledger.ledger.store.BookFolder;
+import bedledger.ledger.store.BookReader;
+import bedledger.projections.due.Beforehand;
+import bedledger.projections.findings.CropFacts;
+import bedledger.projections.findings.MayI;
+import bedledger.projections.findings.RuleBook;
+import bedledger.projections.findings.Settings;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Adds to what was written what the rules would say of it; acts that no rule waits for cost nothing. */
+final class Forewarned {
+    private final Book book;
+    private final BookFolder folder;
+    private final Known known;
+    private @Nullable RuleBook rules;
+    private @Nullable CropFacts facts;
+
+    Forewarned(Book book, BookFolder folder, Known known) {
+        this.book = book;
+        this.folder = folder;
+        this.known = known;
+    }
+
+    Written told(Written written) {
+        if (written.entries().stream().noneMatch(entry -> Beforehand.concerns(entry.fact()))) {
+            return written;
+        }
+        List<String> says = new ArrayList<>(written.says());
+        written.entries().stream()
+                .filter(entry -> Beforehand.concerns(entry.fact()))
+                .forEach(entry -> says.addAll(says(written, entry)));
+        return new Written(written.entries(), says);
+    }
+
+    private List<String> says(Written written, Entry entry) {
+        Collection<Entry> all = Beforehand.ofLots(entry.fact())
+                ? BookReader.of(folder).entries()
+                : touched(entry.fact().places());
+        Set<ActId> now = written.entries().stream().map(Entry::act).collect(Collectors.toSet());
+        Farm before =
+                Farm.of(all.stream().filter(one -> !now.contains(one.act())).toList());
+        return Beforehand.says(may(before, entry.head().doneOn()), entry);
+    }
+
+    private MayI may(Farm farm, LocalDate day) {
+        RuleBook by = rules == null ? Asking.named(book.opened().rules()) : rules;
+        CropFacts of = facts == null ? Asking.facts(known.tables()) : facts;
+        rules = by;
+        facts = of;
+        return new MayI(farm, by, Settings.defaults(), of, day);
+    }
+
+    /** What the waits of a bed rest on: its own entries, those of its field, of piles spread on it, and what it was split from. */
+    private Collection<Entry> touched(Collection<Place> places) {
+        Map<Long, Entry> found = new TreeMap<>();
+        Set<Place> asked = new HashSet<>();
+        Set<Place> ask = places.stream().filter(BedId.class::isInstance).collect(Collectors.toSet());
+        while (asked.addAll(ask)) {
+            List<Entry> more = book.farm(ask).written();
+            more.forEach(entry -> found.put(entry.number(), entry));
+            ask = more.stream().flatMap(Forewarned::behind).collect(Collectors.toSet());
+            ask.removeAll(asked);
+        }
+        alone(Stock.MaterialListed.class).forEach(entry -> found.put(entry.number(), entry));
+        alone(BookKeeping.CropAdded.class).forEach(entry -> found.put(entry.number(), entry));
+        return found.values();
+    }
+
+    private static Stream<Place> behind(Entry entry) {
+        boolean split = entry.fact() instanceof Land.BedSplit;
+        return entry.fact().places().stream()
+                .filter(place ->
+                        place instanceof FieldId || place instanceof PileId || (split && place instanceof BedId));
+    }
+
+    /** What is in force of a kind, each by itself, without what it replaced. */
+    private <F extends Fact> Stream<Entry> alone(Class<F> kind) {
+        return book.ofKind(kind).stream()
+                .map(entry -> new Entry(
+                        entry.number(),
+                        entry.act(),
+                        entry.sequence(),
+                        entry.writtenAt(),
+                        entry.writtenBy(),
+                        entry.head().withoutCorrection(),
+                        entry.fact()));
+    }
+}

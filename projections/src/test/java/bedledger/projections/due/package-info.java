@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.due;
+
+import org.jspecify.annotations.NullMarked;
