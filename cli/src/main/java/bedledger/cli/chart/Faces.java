@@ -24,6 +24,11 @@ public final class Faces {
         return Loaded.BOLD.deriveFont(size);
     }
 
+    /** Whether the plain face has a letter. */
+    public static boolean has(int codePoint) {
+        return Loaded.PLAIN.canDisplay(codePoint);
+    }
+
     /** A face as it lies on the class path: Regular, Bold, Italic or BoldItalic. */
     public static InputStream open(String style) {
         return Objects.requireNonNull(

@@ -13,6 +13,7 @@ import java.awt.color.ICC_Profile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -48,8 +49,12 @@ public record Paper(String xhtml, String css, List<Drawing> drawings) {
         drawings = List.copyOf(drawings);
     }
 
-    /** Writes the PDF; throws where it cannot be laid out or written. */
-    public void write(Kept kept, String producer, OutputStream out) throws IOException {
+    /**
+     * Writes the PDF, the same bytes for the same page and moment; throws where it cannot be laid out or written.
+     *
+     * @param made the day it says it was made on
+     */
+    public void write(Kept kept, String producer, Instant made, OutputStream out) throws IOException {
         XRLog.setLoggingEnabled(false);
         Document page = new PaperPage(xhtml, css, drawings).document();
         Map<String, Drawing> byId = drawings.stream().collect(Collectors.toMap(Drawing::id, Function.identity()));
@@ -66,6 +71,7 @@ public record Paper(String xhtml, String css, List<Drawing> drawings) {
             renderer.layout();
             try (PDDocument laid = renderer.createPDFKeepOpen()) {
                 LinkWords.into(laid);
+                Made.on(made).into(laid);
                 laid.save(out);
             }
         }

@@ -18,6 +18,7 @@ import org.xml.sax.SAXException;
 /** A page of the screen made fit for paper: another style sheet, drawings for SVG, bookmarks, nothing that only a screen needs. */
 final class PaperPage {
     private static final List<String> SCREEN_ONLY = List.of("skip", "strip", "up");
+    private static final int ROWS_KEPT_TOGETHER = 14;
     private final Document page;
 
     PaperPage(String xhtml, String css, List<Drawing> drawings) {
@@ -30,7 +31,14 @@ final class PaperPage {
         drawings.forEach(this::draw);
         all("a").forEach(link ->
                 link.setAttribute("title", "Leads to: " + link.getTextContent().strip()));
+        all("table").stream().filter(PaperPage::isShort).forEach(table -> table.setAttribute("class", "short"));
         bookmarks();
+        new Letters(page).onlyWhatTheFontHas();
+    }
+
+    /** Whether it is better begun on a new page than broken. */
+    private static boolean isShort(Element table) {
+        return table.getElementsByTagName("tr").getLength() <= ROWS_KEPT_TOGETHER;
     }
 
     Document document() {

@@ -26,11 +26,14 @@ final class AuditCells {
     private static final int SHORT_HASH = 12;
 
     private final Asked asked;
+    private final int lateFrom;
     private final FactParts parts;
     private final Map<Long, List<Entry>> attached = new HashMap<>();
 
-    AuditCells(Asked asked) {
+    /** @param lateFrom the days of lag from which it is set in bold */
+    AuditCells(Asked asked, int lateFrom) {
         this.asked = asked;
+        this.lateFrom = lateFrom;
         this.parts = new FactParts(asked.links());
         asked.farm()
                 .ofKind(BookKeeping.DocumentAttached.class)
@@ -121,9 +124,17 @@ final class AuditCells {
     }
 
     Cell written(Entry entry) {
-        long lag = lag(entry);
-        return Cell.of(
-                Phrase.whole(asked.zone().writtenOn(entry).toString()).plus(lag == 0 ? "" : " (" + days(lag) + ")"));
+        return Cell.of(Phrase.whole(asked.zone().writtenOn(entry).toString()).plus(lagged(lag(entry))));
+    }
+
+    /** " (3 days)"; nothing where it was written on the day of the work. */
+    Phrase lagged(long lag) {
+        String words = "(" + days(lag) + ")";
+        return lag == 0 ? Phrase.NONE : Phrase.of(" ").plus(lag >= lateFrom ? Phrase.strong(words) : Phrase.of(words));
+    }
+
+    int lateFrom() {
+        return lateFrom;
     }
 
     static String days(long days) {

@@ -36,6 +36,7 @@ final class BedParts implements Iterable<BedParts.BedPart> {
             String day,
             List<Phrase> state,
             Concerning findings,
+            Concerning bearing,
             Table timeline,
             Table flips,
             String returned) {}
@@ -54,6 +55,7 @@ final class BedParts implements Iterable<BedParts.BedPart> {
                 asked.day().toString(),
                 new StateLines(asked, bed).of(history.sentences()),
                 Concerning.of(findings.of(bed)),
+                Concerning.of(findings.beside(bed, new Bearing(asked).on(bed, row.state()))),
                 timeline(bed, history.lines()),
                 flips(bed),
                 "#" + ReturnedPart.anchor(bed));

@@ -105,7 +105,7 @@ record FactParts(Links links) {
     }
 
     /** "half bed" for a yes, "half bed no" for a no; what speaks for itself goes without its name. */
-    private Phrase named(Ask ask, Fact fact) {
+    Phrase named(Ask ask, Fact fact) {
         if (Boolean.TRUE.equals(ask.in(fact))) {
             return Phrase.of(title(ask));
         }

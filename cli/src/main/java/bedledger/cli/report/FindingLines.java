@@ -44,6 +44,10 @@ final class FindingLines {
         }
     }
 
+    List<FindingLine> all() {
+        return List.copyOf(all);
+    }
+
     List<FindingLine> ofRule(String rule) {
         return byRule.getOrDefault(rule, List.of());
     }
@@ -51,6 +55,19 @@ final class FindingLines {
     /** What concerns a place or lot, the worst first. */
     List<FindingLine> of(Place place) {
         return byPlace.getOrDefault(place, List.of()).stream()
+                .sorted(Comparator.comparing(
+                                (FindingLine line) -> line.finding().outcome())
+                        .reversed())
+                .toList();
+    }
+
+    /** What concerns any of several places and none of another, the worst first. */
+    List<FindingLine> beside(Place but, List<Place> places) {
+        List<FindingLine> own = of(but);
+        return places.stream()
+                .flatMap(place -> of(place).stream())
+                .filter(line -> !own.contains(line))
+                .distinct()
                 .sorted(Comparator.comparing(
                                 (FindingLine line) -> line.finding().outcome())
                         .reversed())

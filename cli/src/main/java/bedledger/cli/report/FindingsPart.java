@@ -1,12 +1,10 @@
 package bedledger.cli.report;
 
-import bedledger.projections.findings.Finding;
 import bedledger.projections.findings.Outcome;
 import bedledger.projections.findings.Reading;
 import bedledger.projections.findings.Rule;
 import bedledger.projections.findings.RuleBook;
 import bedledger.projections.findings.RuleSheet;
-import bedledger.projections.findings.Sale;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
@@ -126,57 +124,59 @@ record FindingsPart(Asked asked, FindingLines lines) {
     }
 
     private Iterator<RulePart> ruleIterator() {
-        return rules().stream().map(this::part).iterator();
+        return rules().stream()
+                .filter(rule -> !lines.ofRule(rule.sheet().id()).isEmpty())
+                .map(this::part)
+                .iterator();
     }
 
     private RulePart part(Rule rule) {
         RuleSheet sheet = rule.sheet();
-        Iterable<FullFinding> full =
-                () -> lines.ofRule(sheet.id()).stream().map(this::full).iterator();
+        List<FindingLine> of = lines.ofRule(sheet.id());
+        Iterable<FullFinding> met = () -> of.stream()
+                .filter(FindingLine::isMet)
+                .map(line -> FullFinding.of(asked.links(), line))
+                .iterator();
         return new RulePart(
                 anchor(sheet.id()),
                 sheet,
                 inForce(sheet),
-                !lines.ofRule(sheet.id()).isEmpty(),
-                full);
+                of.stream().filter(line -> !line.isMet()).toList(),
+                FindingLines.count(of, Outcome.MET) > 0,
+                met);
     }
 
-    /** One rule, and its findings. */
-    record RulePart(String anchor, RuleSheet sheet, String inForce, boolean any, Iterable<FullFinding> findings) {}
-
-    private FullFinding full(FindingLine line) {
-        Finding finding = line.finding();
-        return new FullFinding(
-                line,
-                asked.links().linked(finding.sentence()),
-                asked.links().entries(finding.entries()),
-                asked.links()
-                        .entries(finding.sales().stream()
-                                .map(Sale::entry)
-                                .distinct()
-                                .toList()));
+    /** One rule: links to its open findings, and those met in full. */
+    record RulePart(
+            String anchor,
+            RuleSheet sheet,
+            String inForce,
+            List<FindingLine> open,
+            boolean anyMet,
+            Iterable<FullFinding> met) {
+        boolean hasOpen() {
+            return !open.isEmpty();
+        }
     }
 
-    /** One finding with everything it rests on. */
-    record FullFinding(FindingLine line, Phrase sentence, Phrase entries, Phrase sales) {
-        Finding finding() {
-            return line.finding();
-        }
+    /** Rules by which nothing in the record is judged. */
+    List<RuleSheet> silent() {
+        return rules().stream()
+                .map(Rule::sheet)
+                .filter(sheet -> lines.ofRule(sheet.id()).isEmpty())
+                .toList();
+    }
 
-        String day() {
-            return finding().day().toString();
-        }
+    boolean hasSilent() {
+        return !silent().isEmpty();
+    }
 
-        boolean hasArithmetic() {
-            return !finding().arithmetic().isEmpty();
-        }
+    /** What is not met, incomplete or to be asked, place by place. */
+    Iterable<FindingPlaces.Group> places() {
+        return new FindingPlaces(asked.links(), lines);
+    }
 
-        boolean hasSales() {
-            return !sales.isEmpty();
-        }
-
-        boolean isOpen() {
-            return !finding().settles().isEmpty();
-        }
+    boolean hasOpen() {
+        return lines.all().stream().anyMatch(line -> !line.isMet());
     }
 }

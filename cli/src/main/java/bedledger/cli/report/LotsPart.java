@@ -25,6 +25,9 @@ record LotsPart(Asked asked, EntryTables tables, FindingLines findings) {
             Harvesting.StoreCounted.class, Harvesting.EquipmentCleaned.class, Harvesting.EquipmentCalibrated.class);
     private static final Set<Class<? extends Fact>> HANDLING =
             Set.of(Harvesting.LotsWashed.class, Harvesting.LotPacked.class, Harvesting.LotStored.class);
+    /** So many rows are made at once, so that columns in which nothing stands can be left out. */
+    private static final int FEW = 2_000;
+
     private static final List<String> COLUMNS = List.of(
             "lot",
             "crop, quantity",
@@ -44,14 +47,17 @@ record LotsPart(Asked asked, EntryTables tables, FindingLines findings) {
                 .map(LotId.class::cast)
                 .sorted(Comparator.comparing(LotId::toString, NaturalOrder.INSTANCE))
                 .toList();
+        String caption = "Harvest lots up to " + asked.day() + ", and where each went";
+        if (lots.size() <= FEW) {
+            return EntryTables.table(
+                    "table-lots",
+                    caption,
+                    "No lot is on record.",
+                    COLUMNS,
+                    lots.stream().map(this::row).toList());
+        }
         Iterable<Row> rows = () -> rows(lots);
-        return Table.over(
-                "table-lots",
-                "Harvest lots up to " + asked.day() + ", and where each went",
-                "No lot is on record.",
-                COLUMNS,
-                !lots.isEmpty(),
-                rows);
+        return Table.over("table-lots", caption, "No lot is on record.", COLUMNS, true, rows);
     }
 
     private Iterator<Row> rows(List<LotId> lots) {
@@ -64,7 +70,7 @@ record LotsPart(Asked asked, EntryTables tables, FindingLines findings) {
         List<Phrase> out = new ArrayList<>(moves(account, Way.DONATED, "given away"));
         out.addAll(moves(account, Way.LOST, "lost"));
         return Row.of(
-                        Cell.of(lot.toString()).asHeader(),
+                        Cell.of(Phrase.unbroken(lot.toString())).asHeader(),
                         Cell.of(account.opening()
                                 .map(entry -> crop(account, entry))
                                 .orElse(Phrase.of("no harvest of it is in force"))),

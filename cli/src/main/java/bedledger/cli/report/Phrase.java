@@ -31,6 +31,12 @@ record Phrase(List<Piece> pieces) {
         return new Phrase(List.of(new Piece(Piece.Kind.WHOLE, text, "")));
     }
 
+    /** A name that stays on one line, unless it is too long for that. */
+    static Phrase unbroken(String name) {
+        Phrase plain = of(name);
+        return plain.pieces().get(0).runs().stream().anyMatch(Piece.Run::isLong) ? plain : whole(name);
+    }
+
     static Phrase code(String text) {
         return new Phrase(List.of(new Piece(Piece.Kind.CODE, text, "")));
     }

@@ -71,7 +71,9 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
         String middle = median == Math.rint(median) ? AuditCells.days((long) median) : median + " days";
         return lags.length
                 + " entries were written as new ones. From the day of the work to the day of writing, the median is "
-                + middle + " and the largest is " + AuditCells.days(lags[lags.length - 1]) + ".";
+                + middle + " and the largest is " + AuditCells.days(lags[lags.length - 1]) + ". From "
+                + AuditCells.days(tables.cells().lateFrom())
+                + " on it stands in bold, to be found more easily; no rule sets that number.";
     }
 
     Table late() {
@@ -132,9 +134,8 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
         long lag = cells.lag(entry);
         Row row = Row.of(
                 Cell.whole("#" + entry.number()).asHeader(),
-                Cell.of(Phrase.whole(leaves.moment(entry)).plus(", " + entry.writtenBy())),
-                Cell.of(Phrase.whole(entry.head().doneOn().toString())
-                        .plus(lag == 0 ? "" : " (" + AuditCells.days(lag) + ")")),
+                Cell.of(Phrase.whole(leaves.moment(entry) + ",").plus(" " + entry.writtenBy())),
+                Cell.of(Phrase.whole(entry.head().doneOn().toString()).plus(cells.lagged(lag))),
                 Cell.of(said(entry)),
                 cells.corrected(entry),
                 Cell.of(Phrase.code(leaves.of(entry.number()))).styled("hash"));

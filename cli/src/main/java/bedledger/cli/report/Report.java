@@ -3,6 +3,7 @@ package bedledger.cli.report;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
+import bedledger.cli.paper.Paper;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
 import bedledger.cli.read.ReadOptions;
@@ -16,12 +17,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** {@code bedledger report}: the audit report as one HTML file. */
+/** {@code bedledger report}: the audit report as one HTML file, and the same as a tagged PDF. */
 @Command(
         name = "bedledger report",
         sortOptions = false,
-        description = "Write the audit report: one HTML file that opens in any browser, and print its path."
-                + " For the agronomist: the seasons of the beds as a folder with HTML, PDF and the figures as CSV.",
+        description =
+                "Write the audit report: one HTML file that opens in any browser, and beside it the same"
+                        + " as a tagged PDF for print and keeping; print their paths. For the agronomist: the seasons of the beds as a folder with HTML, PDF and the figures as CSV.",
         footer = {
             "",
             "Example: bedledger report --on 2025-12-31",
@@ -48,6 +50,15 @@ public final class Report implements Callable<Integer> {
     @Nullable
     Path out;
 
+    @Option(names = "--html-only", description = "write no PDF; making it takes some seconds more")
+    boolean htmlOnly;
+
+    @Option(
+            names = "--late-from",
+            paramLabel = "DAYS",
+            description = "set the days from work to writing in bold from so many on (7 if left out)")
+    int lateFrom = Audit.LATE_FROM;
+
     public Report(Surroundings around) {
         this.around = around;
     }
@@ -59,6 +70,7 @@ public final class Report implements Callable<Integer> {
             String on,
             @Nullable String asKnownOn,
             String file,
+            @Nullable String paper,
             long entries,
             long notMet,
             long incomplete,
@@ -75,16 +87,27 @@ public final class Report implements Callable<Integer> {
         if (!reader.equals("inspector")) {
             throw new Failure(Exit.USAGE, "--for '" + reader + "' is none of inspector, agronomist.");
         }
+        if (lateFrom < 1) {
+            throw new Failure(Exit.USAGE, "--late-from " + lateFrom + " is no number of days. Give 1 or more.");
+        }
         Asked asked = Asked.of(book, day);
         Audit audit = Audit.of(
                 asked,
                 Seal.of(book.folder()),
                 LeafHashes.read(book.folder().journal(), book.zone()),
-                around.clock().instant());
-        Path file = ReportFile.write(wanted(book, day), audit::write);
-        View view = view(asked, file);
-        return new Output(around, options)
-                .print(view, table(view), text -> text.out().println(file));
+                around.clock().instant(),
+                lateFrom);
+        ReportFile.Written written = ReportFile.write(
+                wanted(book, day),
+                audit::write,
+                htmlOnly ? null : paper -> audit.writePaper(Paper.Kept.PDF_A_3A, paper));
+        View view = view(asked, written);
+        return new Output(around, options).print(view, table(view), text -> {
+            if (view.paper() != null) {
+                text.out().println(view.paper());
+            }
+            text.out().println(view.file());
+        });
     }
 
     private Path wanted(ReadBook book, LocalDate day) {
@@ -93,7 +116,7 @@ public final class Report implements Callable<Integer> {
                 : around.folder().resolve(out);
     }
 
-    private static View view(Asked asked, Path file) {
+    private static View view(Asked asked, ReportFile.Written written) {
         return new View(
                 asked.book().opened().practice(),
                 asked.book().opened().farm(),
@@ -101,7 +124,8 @@ public final class Report implements Callable<Integer> {
                 asked.book().asKnownOn() == null
                         ? null
                         : asked.book().asKnownOn().toString(),
-                file.toString(),
+                written.page().toString(),
+                written.paper() == null ? null : written.paper().toString(),
                 asked.farm().written().size(),
                 asked.findings().with(Outcome.NOT_MET).size(),
                 asked.findings().with(Outcome.INCOMPLETE).size(),
@@ -111,9 +135,10 @@ public final class Report implements Callable<Integer> {
 
     private static Output.Table table(View view) {
         return new Output.Table(
-                List.of("file", "on", "entries", "not_met", "incomplete", "ask", "met"),
+                List.of("file", "paper", "on", "entries", "not_met", "incomplete", "ask", "met"),
                 List.of(List.of(
                         view.file(),
+                        view.paper() == null ? "" : view.paper(),
                         view.on(),
                         Long.toString(view.entries()),
                         Long.toString(view.notMet()),

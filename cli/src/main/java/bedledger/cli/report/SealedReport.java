@@ -1,9 +1,11 @@
 package bedledger.cli.report;
 
+import bedledger.cli.paper.Paper;
 import bedledger.cli.read.ReadBook;
 import bedledger.ledger.note.SignedNote;
 import bedledger.ledger.verify.Verdict;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,7 +24,16 @@ public final class SealedReport {
     public SealedReport(
             ReadBook book, LocalDate day, Instant made, byte[] leaves, String key, SignedNote note, Verdict verdict) {
         audit = Audit.of(
-                Asked.of(book, day), Seal.of(key, note, verdict), LeafHashes.of(leaves.clone(), book.zone()), made);
+                Asked.of(book, day),
+                Seal.of(key, note, verdict),
+                LeafHashes.of(leaves.clone(), book.zone()),
+                made,
+                Audit.LATE_FROM);
+    }
+
+    /** The same as a tagged PDF, PDF/A-3a and PDF/UA-1; the same bytes for the same report. */
+    public void writePaper(OutputStream out) throws IOException {
+        audit.writePaper(Paper.Kept.PDF_A_3A, out);
     }
 
     public void write(Writer out) throws IOException {

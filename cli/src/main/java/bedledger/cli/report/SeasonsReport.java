@@ -72,6 +72,6 @@ record SeasonsReport(SeasonsTitle title, List<Chapter> chapters, CoefficientsPar
         write(page);
         StringWriter css = new StringWriter();
         new Templates().compile("paper.mustache").execute(css, this).flush();
-        new Paper(page.toString(), css.toString(), drawings()).write(kept, title.version(), out);
+        new Paper(page.toString(), css.toString(), drawings()).write(kept, title.version(), title.made(), out);
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Seed and stock as they came in, and where each seed lot was sown or planted. */
-record SeedPart(Asked asked, EntryTables tables) {
+record SeedPart(Asked asked, EntryTables tables, Forward forward) {
     static final List<Class<? extends Fact>> KINDS =
             List.of(Stock.SeedReceived.class, Stock.GerminationTested.class, Planting.TraysSown.class);
 
@@ -58,7 +58,7 @@ record SeedPart(Asked asked, EntryTables tables) {
                 "table-seed-used",
                 "Where each seed lot went",
                 "No seed is on record.",
-                List.of("seed lot", "sown or planted"),
+                List.of("seed lot", "sown or planted", "lots grown from it, and where they went"),
                 rows);
     }
 
@@ -69,7 +69,8 @@ record SeedPart(Asked asked, EntryTables tables) {
                 .toList();
         return Row.of(
                 Cell.of(asked.links().place(lot)).asHeader(),
-                uses.isEmpty() ? Cell.of("no sowing or planting names it") : Cell.of(uses));
+                uses.isEmpty() ? Cell.of("no sowing or planting names it") : Cell.of(uses),
+                Cell.of(forward.of(lot)));
     }
 
     private Phrase use(Entry entry) {

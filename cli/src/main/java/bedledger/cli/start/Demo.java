@@ -62,7 +62,7 @@ public final class Demo implements Callable<Integer> {
         show("returned", "--by", "bed", "--on", END, "--book", book.toString());
         show("check", "--on", END, "--book", book.toString());
         show("verify", "--book", book.toString());
-        show("report", "--on", END, "--book", book.toString());
+        show("report", "--on", END, "--html-only", "--book", book.toString());
         around.out().println("\nLook further: bedledger beds --on 2025-07-20 --book " + book);
         around.out().println("Everything it can do: bedledger --help");
         return Exit.OK;

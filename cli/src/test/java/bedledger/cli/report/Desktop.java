@@ -22,6 +22,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGeneratorFactory;
@@ -81,13 +82,17 @@ record Desktop(Path folder) {
         return SeasonsReport.of(SeasonsAsked.of(read, on), Seal.of(place), CLOCK.instant());
     }
 
-    /** Writes a report of a book and reads it. */
+    /** Writes a report of a book and reads it; without its paper, which takes longer. */
     Page report(String book, String... options) {
-        String[] words = new String[options.length + 3];
-        words[0] = "report";
-        words[1] = "--book";
-        words[2] = book;
-        System.arraycopy(options, 0, words, 3, options.length);
-        return Page.read(Path.of(run(words).strip()));
+        List<String> words = new ArrayList<>(List.of("report", "--html-only", "--book", book));
+        words.addAll(List.of(options));
+        return Page.read(Path.of(run(words.toArray(String[]::new)).strip()));
+    }
+
+    /** Writes a report of a book on paper. */
+    Path paper(String book, String... options) {
+        List<String> words = new ArrayList<>(List.of("report", "--book", book));
+        words.addAll(List.of(options));
+        return Path.of(run(words.toArray(String[]::new)).lines().findFirst().orElseThrow());
     }
 }

@@ -59,7 +59,8 @@ class HostileTextTest {
 
     @Test
     void noTemplateFillsInAnythingUnescaped() throws Exception {
-        for (String name : java.util.List.of("report", "table", "lines", "phrase", "finding-lines", "style")) {
+        for (String name : java.util.List.of(
+                "report", "table", "lines", "phrase", "runs", "finding", "met", "branches", "finding-lines", "style")) {
             try (var in = Templates.class.getResourceAsStream(name + ".mustache")) {
                 assertThat(in).as(name).isNotNull();
                 assertThat(new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8))

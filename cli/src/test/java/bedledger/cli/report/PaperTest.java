@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedledger.cli.paper.Paper;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -15,52 +13,30 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.core.VeraPDFException;
-import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
-import org.verapdf.pdfa.Foundries;
-import org.verapdf.pdfa.PDFAParser;
-import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
-import org.verapdf.pdfa.results.TestAssertion;
 
 /** The agronomist's report on paper, held against PDF/A (ISO 19005-2 and -3, level A) and PDF/UA-1 (ISO 14289-1) by veraPDF. */
 class PaperTest {
     private static final int NOT_BLANK = 200;
     private static final float DOTS_PER_INCH = 40;
 
-    @BeforeAll
-    static void startTheValidator() {
-        VeraGreenfieldFoundryProvider.initialise();
-    }
-
     @ParameterizedTest(name = "{0}")
     @EnumSource(Paper.Kept.class)
     void conformsToWhatItDeclares(Paper.Kept kept) throws IOException, VeraPDFException {
         byte[] pdf = paper(kept);
         PDFAFlavour declared = kept == Paper.Kept.PDF_A_2A ? PDFAFlavour.PDFA_2_A : PDFAFlavour.PDFA_3_A;
-        assertThat(failures(pdf, declared)).isEmpty();
-        assertThat(failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+        assertThat(Conformance.failures(pdf, declared)).isEmpty();
+        assertThat(Conformance.failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
     }
 
     private static byte[] paper(Paper.Kept kept) throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         FourSeasons.desk().seasons("heron", "2026-11-25").writePaper(kept, pdf);
         return pdf.toByteArray();
-    }
-
-    private static List<String> failures(byte[] pdf, PDFAFlavour flavour) throws IOException, VeraPDFException {
-        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
-                PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
-            return validator.validate(parser).getTestAssertions().stream()
-                    .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
-                    .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage())
-                    .distinct()
-                    .toList();
-        }
     }
 
     @Test
@@ -70,7 +46,7 @@ class PaperTest {
             document.addPage(new PDPage());
             document.save(bare);
         }
-        assertThat(failures(bare.toByteArray(), PDFAFlavour.PDFUA_1)).isNotEmpty();
+        assertThat(Conformance.failures(bare.toByteArray(), PDFAFlavour.PDFUA_1)).isNotEmpty();
     }
 
     @Test

@@ -32,6 +32,18 @@ class ReportFileTest {
     }
 
     @Test
+    void pageAndPaperHaveOneNumber() throws IOException {
+        Path wanted = folder.resolve("audit.html");
+        Files.writeString(folder.resolve("audit.pdf"), "somebody's own");
+        ReportFile.Written written =
+                ReportFile.write(wanted, out -> out.write("page"), out -> out.write(new byte[] {1}));
+        assertThat(written.page()).isEqualTo(folder.resolve("audit-2.html")).hasContent("page");
+        assertThat(written.paper()).isEqualTo(folder.resolve("audit-2.pdf")).hasBinaryContent(new byte[] {1});
+        assertThat(folder.resolve("audit.pdf")).hasContent("somebody's own");
+        assertThat(wanted).doesNotExist();
+    }
+
+    @Test
     void leavesNoHalfReportBehind() {
         assertThatThrownBy(() -> ReportFile.write(folder.resolve("audit.html"), out -> {
                     out.write("half");
@@ -54,18 +66,18 @@ class ReportFileTest {
     @Test
     void theCommandPrintsThePathItWrote() {
         String path = Desktop.withTheDemo()
-                .run("report", "--on", "2025-03-01", "--out", "mine.html", "--book", "farm")
+                .run("report", "--on", "2025-03-01", "--out", "mine.html", "--html-only", "--book", "farm")
                 .strip();
         assertThat(Path.of(path)).hasFileName("mine.html").exists();
         String second = Desktop.withTheDemo()
-                .run("report", "--on", "2025-03-01", "--out", "mine.html", "--book", "farm")
+                .run("report", "--on", "2025-03-01", "--out", "mine.html", "--html-only", "--book", "farm")
                 .strip();
         assertThat(Path.of(second)).hasFileName("mine-2.html").exists();
     }
 
     @Test
     void printsWhatItCountsAsJson() {
-        assertThat(Desktop.withTheDemo().run("report", "--on", "2025-12-31", "--book", "farm", "--json"))
+        assertThat(Desktop.withTheDemo().run("report", "--on", "2025-12-31", "--html-only", "--book", "farm", "--json"))
                 .contains("\"practice\" : true", "\"entries\" : 94", "\"file\" : ", "\"notMet\" : ");
     }
 }
