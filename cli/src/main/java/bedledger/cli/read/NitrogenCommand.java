@@ -4,8 +4,6 @@ import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
 import bedledger.language.BedId;
-import bedledger.language.BedWork.SoilSampled;
-import bedledger.language.Entry;
 import bedledger.projections.nitrogen.Nitrogen;
 import bedledger.projections.nitrogen.NitrogenTotal;
 import bedledger.projections.nitrogen.Release;
@@ -19,7 +17,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,8 +32,6 @@ import picocli.CommandLine.Parameters;
                         + " phosphorus in less phosphorus sold.",
         footer = {"", "Example: bedledger nitrogen N1 N2 --on 2025-10-31"})
 public final class NitrogenCommand implements Callable<Integer> {
-    private static final Pattern PHOSPHORUS = Pattern.compile("(?i).*(\\bP\\b|P2O5|phosph).*", Pattern.DOTALL);
-
     private final Surroundings around;
     private final Set<BedId> named = new HashSet<>();
 
@@ -78,7 +73,9 @@ public final class NitrogenCommand implements Callable<Integer> {
         List<NitrogenView.PhosphorusView> phosphorus =
                 Phosphorus.of(book.farm(), book.tables(), returned, counted).balances().stream()
                         .filter(each -> asked(each.bed()))
-                        .map(each -> NitrogenView.phosphorus(each, soilTest(book, each.bed(), day)))
+                        .map(each -> NitrogenView.phosphorus(
+                                each,
+                                LaboratoryPhosphorus.of(book, each.bed(), day).orElse(null)))
                         .toList();
         NitrogenText text = new NitrogenText(
                 around,
@@ -103,21 +100,5 @@ public final class NitrogenCommand implements Callable<Integer> {
             case "season" -> nitrogen.totals().bySeason(this::asked);
             default -> throw new Failure(Exit.USAGE, "--by '" + by + "' is none of flip, bed, season.");
         };
-    }
-
-    /** What the laboratory wrote of phosphorus, in its own words: methods differ too much to read a number out of it. */
-    private static @Nullable String soilTest(ReadBook book, BedId bed, LocalDate day) {
-        return book.farm().entries(bed).stream()
-                .filter(entry -> !entry.head().doneOn().isAfter(day))
-                .filter(entry -> entry.fact() instanceof SoilSampled sampled
-                        && sampled.report() != null
-                        && PHOSPHORUS.matcher(sampled.report()).matches())
-                .reduce((earlier, later) -> later)
-                .map(NitrogenCommand::words)
-                .orElse(null);
-    }
-
-    private static String words(Entry entry) {
-        return entry.head().doneOn() + " (#" + entry.number() + "): " + ((SoilSampled) entry.fact()).report();
     }
 }

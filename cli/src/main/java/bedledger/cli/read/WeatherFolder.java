@@ -27,14 +27,14 @@ import java.util.stream.Stream;
  * @param files those that could be read
  * @param unreadable a sentence for each that could not, and was left out
  */
-record WeatherFolder(Path folder, List<DailyFile> files, Optional<Normals> normals, List<String> unreadable) {
+public record WeatherFolder(Path folder, List<DailyFile> files, Optional<Normals> normals, List<String> unreadable) {
     static final String NAME = "weather";
     static final String NORMALS = "normals.csv";
 
     /** A file of either kind, as it was read. */
     record Read(Optional<DailyFile> daily, Optional<Normals> normals) {}
 
-    static WeatherFolder of(ReadBook book) {
+    public static WeatherFolder of(ReadBook book) {
         Path folder = book.folder().root().resolve(NAME);
         List<DailyFile> files = new ArrayList<>();
         List<String> unreadable = new ArrayList<>();
@@ -101,7 +101,7 @@ record WeatherFolder(Path folder, List<DailyFile> files, Optional<Normals> norma
         return new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8));
     }
 
-    FarmWeather weather(ReadBook book) {
+    public FarmWeather weather(ReadBook book) {
         return FarmWeather.of(book.farm(), files, normals, book.today());
     }
 

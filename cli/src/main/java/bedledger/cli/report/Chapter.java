@@ -2,7 +2,6 @@ package bedledger.cli.report;
 
 import bedledger.cli.chart.Drawing;
 import bedledger.cli.read.Output;
-import bedledger.projections.tables.Coefficient;
 import java.util.List;
 
 /**
@@ -11,7 +10,7 @@ import java.util.List;
  * @param files the figures as data, to take away
  * @param coefficients those that moved a figure of it
  */
-record Chapter(String id, String title, List<Block> blocks, List<DataFile> files, List<Coefficient> coefficients) {
+record Chapter(String id, String title, List<Block> blocks, List<DataFile> files, List<CoefficientLine> coefficients) {
     /** A table of data, by the name of its file. */
     record DataFile(String name, Output.Table table) {}
 

@@ -4,7 +4,6 @@ import bedledger.cli.read.Output;
 import bedledger.projections.returned.Return;
 import bedledger.projections.returned.Returned;
 import bedledger.projections.tables.Citation;
-import bedledger.projections.tables.Coefficient;
 import bedledger.projections.tables.Source;
 import bedledger.projections.tables.Tables;
 import java.math.BigDecimal;
@@ -21,7 +20,7 @@ final class CoefficientsPart {
     private static final MathContext DIGITS = new MathContext(6);
 
     private final Tables tables;
-    private final List<Coefficient> used;
+    private final List<CoefficientLine> used;
     private final Map<String, Integer> sources = new LinkedHashMap<>();
     private final List<Row> sourceRows = new ArrayList<>();
 
@@ -31,14 +30,15 @@ final class CoefficientsPart {
                 returned.pieces().stream()
                         .map(Return::coefficients)
                         .flatMap(List::stream)
+                        .map(CoefficientLine::of)
                         .toList());
     }
 
-    CoefficientsPart(Tables tables, List<Coefficient> coefficients) {
+    CoefficientsPart(Tables tables, List<CoefficientLine> coefficients) {
         this.tables = tables;
         this.used = coefficients.stream()
                 .distinct()
-                .sorted(Comparator.comparing(Coefficient::key))
+                .sorted(Comparator.comparing(CoefficientLine::key))
                 .toList();
         used.forEach(coefficient -> number(coefficient.citation()));
     }
@@ -82,7 +82,7 @@ final class CoefficientsPart {
                 used.stream().map(this::row).toList());
     }
 
-    private Row row(Coefficient coefficient) {
+    private Row row(CoefficientLine coefficient) {
         Citation citation = coefficient.citation();
         String low = "no range known";
         String high = "no range known";
@@ -92,11 +92,11 @@ final class CoefficientsPart {
         }
         return Row.of(
                 Cell.of(coefficient.of()).asHeader(),
-                Cell.of(coefficient.quantity().words()),
+                Cell.of(coefficient.coefficient()),
                 Cell.number(number(coefficient.value())),
                 Cell.number(low),
                 Cell.number(high),
-                Cell.of(coefficient.quantity().unit()),
+                Cell.of(coefficient.unit()),
                 Cell.of(citation.status().words()),
                 Cell.of(Phrase.link(citation.source(), anchor(sources.getOrDefault(citation.source(), 1)))),
                 Cell.of((citation.table() + " " + citation.edition()).strip()),
@@ -125,11 +125,11 @@ final class CoefficientsPart {
                 used.stream()
                         .map(each -> List.of(
                                 each.of(),
-                                each.quantity().words(),
+                                each.coefficient(),
                                 number(each.value()),
                                 each.range() == null ? "" : number(each.range().low()),
                                 each.range() == null ? "" : number(each.range().high()),
-                                each.quantity().unit(),
+                                each.unit(),
                                 each.citation().status().words(),
                                 each.citation().source(),
                                 each.citation().table(),

@@ -46,6 +46,7 @@ final class ReturnedChapter {
                 asked.trends().returned().pieces().stream()
                         .map(Return::coefficients)
                         .flatMap(List::stream)
+                        .map(CoefficientLine::of)
                         .distinct()
                         .toList());
     }

@@ -7,6 +7,7 @@ import bedledger.cli.paper.Paper;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
 import bedledger.cli.read.ReadOptions;
+import bedledger.cli.read.WeatherFolder;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -49,6 +50,7 @@ final class SeasonsFolder {
             List<String> seasons) {}
 
     int call() {
+        WeatherFolder.of(book).unreadable().forEach(word -> around.err().println("Careful: " + word));
         SeasonsAsked asked = SeasonsAsked.of(book, day);
         SeasonsReport report =
                 SeasonsReport.of(asked, Seal.of(book.folder()), around.clock().instant());

@@ -3,7 +3,6 @@ package bedledger.cli.report;
 import bedledger.cli.chart.Drawing;
 import bedledger.cli.paper.Paper;
 import bedledger.projections.returned.Measure;
-import bedledger.projections.tables.Coefficient;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringWriter;
@@ -16,12 +15,12 @@ import java.util.List;
 record SeasonsReport(SeasonsTitle title, List<Chapter> chapters, CoefficientsPart coefficients) {
     static SeasonsReport of(SeasonsAsked asked, Seal seal, Instant made) {
         List<Chapter> chapters = asked.isEmpty() ? List.of() : chapters(asked);
-        List<Coefficient> used = chapters.stream()
+        List<CoefficientLine> used = chapters.stream()
                 .flatMap(chapter -> chapter.coefficients().stream())
                 .distinct()
                 .toList();
         List<String> tables = used.stream()
-                .map(Coefficient::citation)
+                .map(CoefficientLine::citation)
                 .map(citation -> (citation.table() + " " + citation.edition()).strip())
                 .distinct()
                 .sorted()
@@ -41,7 +40,10 @@ record SeasonsReport(SeasonsTitle title, List<Chapter> chapters, CoefficientsPar
                 new SoilWorkChapter(asked).chapter(),
                 new CoverChapter(asked).chapter(),
                 new RotationChapter(asked).chapter(),
-                new SoilTestsChapter(asked).chapter());
+                new ReleaseChapter(asked).chapter(),
+                new BreakdownChapter(asked).chapter(),
+                new SoilTestsChapter(asked).chapter(),
+                new SoilCarbonChapter(asked).chapter());
     }
 
     boolean isEmpty() {
