@@ -32,6 +32,7 @@ final class Inspection {
     private long sealed;
     private long heldSince;
     private boolean recomputed;
+    private Optional<InspectView.Counts> counts = Optional.empty();
 
     private Inspection(Members members, Given given) {
         this.members = members;
@@ -84,8 +85,10 @@ final class Inspection {
             return;
         }
         new DocumentCheck(members, recorded.get()).run(differences, said);
-        new PageCheck(members, recorded.get(), opened.get(), key).run(note, own, differences, said);
-        recomputed = true;
+        PageCheck pages = new PageCheck(members, recorded.get(), opened.get(), key);
+        pages.run(note, own, differences, said);
+        counts = pages.counts();
+        recomputed = pages.recomputed();
     }
 
     private String log() {
@@ -145,6 +148,7 @@ final class Inspection {
                 by,
                 (int) members.names().stream().filter(MemberNames::isDocument).count(),
                 recomputed,
+                counts.orElse(null),
                 agrees ? said.proved(entries, sealed, heldSince, keyGiven, by) : List.of(),
                 agrees ? said.notProved(entries, sealed, heldSince, keyGiven, practice) : List.of(),
                 differences);

@@ -71,6 +71,7 @@ final class PacketFile {
                 List.of(),
                 0,
                 false,
+                null,
                 List.of(),
                 List.of(),
                 List.of(difference));
