@@ -118,7 +118,7 @@ final class InspectText {
     }
 
     private static String farm(Inspected one) {
-        return one.farm() == null ? one.file() : one.farm();
+        return one.farm() == null ? one.file() : one.farm() + " (" + one.file() + ")";
     }
 
     private static String orDash(@org.jspecify.annotations.Nullable String text) {
