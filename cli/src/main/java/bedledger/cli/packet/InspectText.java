@@ -79,7 +79,7 @@ final class InspectText {
                         + found.incomplete() + " incomplete, " + found.ask() + " ask, " + found.met()
                         + " met. Each with its entries: findings.json, report.html.");
         found.whatIsNotMet().stream().limit(MOST_SHOWN).forEach(each -> paragraph("- ", "not met: " + each));
-        long more = found.whatIsNotMet().size() - MOST_SHOWN;
+        int more = found.whatIsNotMet().size() - MOST_SHOWN;
         if (more > 0) {
             out.println("and " + more + " more not met");
         }

@@ -26,8 +26,8 @@ final class LeafHint {
             return;
         }
         LeafSource leaves = recorded.source();
-        try (BufferedReader report = new BufferedReader(
-                new InputStreamReader(members.open(MemberNames.REPORT), StandardCharsets.UTF_8))) {
+        try (BufferedReader report =
+                new BufferedReader(new InputStreamReader(members.open(MemberNames.REPORT), StandardCharsets.UTF_8))) {
             long entry = 0;
             for (String line = report.readLine(); line != null; line = report.readLine()) {
                 Matcher row = ROW.matcher(line);
@@ -42,9 +42,7 @@ final class LeafHint {
     }
 
     private static boolean agrees(long entry, String base64, Recorded recorded, LeafSource leaves) {
-        return entry >= 1
-                && entry <= recorded.size()
-                && leaves.leaf(entry - 1).equals(Hash.parseBase64(base64));
+        return entry >= 1 && entry <= recorded.size() && leaves.leaf(entry - 1).equals(Hash.parseBase64(base64));
     }
 
     private static Difference difference(long entry, String hash) {

@@ -82,7 +82,13 @@ final class PageCheck {
             if (line.isPresent()) {
                 String where = name + ", line " + line.get().number();
                 differences.add(new Difference(
-                        0, 0, "page-differs", where, line.get().found(), line.get().expected(), whatToDo()));
+                        0,
+                        0,
+                        "page-differs",
+                        where,
+                        line.get().found(),
+                        line.get().expected(),
+                        whatToDo()));
             }
         } catch (RuntimeException cannot) {
             differences.add(cannotBeMade(name, cannot));

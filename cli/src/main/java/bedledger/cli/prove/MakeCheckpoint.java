@@ -45,10 +45,7 @@ public final class MakeCheckpoint implements Callable<Integer> {
     @Nullable
     Path cosign;
 
-    @Option(
-            names = "--key-file",
-            paramLabel = "FILE",
-            description = "the certifier's own key file, made by --new-key")
+    @Option(names = "--key-file", paramLabel = "FILE", description = "the certifier's own key file, made by --new-key")
     @Nullable
     Path keyFile;
 

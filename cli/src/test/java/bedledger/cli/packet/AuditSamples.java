@@ -35,23 +35,41 @@ final class AuditSamples {
         RECIPES.put("changed-amount", changed(packet -> packet.mend(MemberNames.LINES, "\"80 kg\"", "\"95 kg\"")));
         RECIPES.put("missing-entry", changed(packet -> packet.lines(lines -> lines.remove(20))));
         RECIPES.put("swapped-entries", changed(packet -> packet.lines(lines -> Collections.swap(lines, 17, 18))));
-        RECIPES.put("truncated-tail", changed(packet -> packet.lines(lines -> lines.subList(21, lines.size()).clear())));
         RECIPES.put(
-                "resigned-history", honest(replacing("--per-bed 60kg --source", "--per-bed 20kg --source")));
-        RECIPES.put("another-key", new Recipe("other.key", replacing("--per-bed 60kg --source", "--per-bed 20kg --source"), packet -> packet));
-        RECIPES.put("exchanged-document", changed(packet -> packet.with(document(packet), "Long Meadow Seed, receipt 501\n60 g carrot, organic\n")));
+                "truncated-tail",
+                changed(packet ->
+                        packet.lines(lines -> lines.subList(21, lines.size()).clear())));
+        RECIPES.put("resigned-history", honest(replacing("--per-bed 60kg --source", "--per-bed 20kg --source")));
+        RECIPES.put(
+                "another-key",
+                new Recipe(
+                        "other.key",
+                        replacing("--per-bed 60kg --source", "--per-bed 20kg --source"),
+                        packet -> packet));
+        RECIPES.put(
+                "exchanged-document",
+                changed(packet ->
+                        packet.with(document(packet), "Long Meadow Seed, receipt 501\n60 g carrot, organic\n")));
         RECIPES.put("absent-document", changed(packet -> {
             packet.members().remove(document(packet));
             return packet;
         }));
         RECIPES.put("changed-finding", changed(AuditSamples::withoutFindingsNotMet));
-        RECIPES.put("unknown-kind", changed(packet -> packet.mend(MemberNames.LINES, "\"bed.residue-flailed\"", "\"bed.residue-burned\"")));
-        RECIPES.put("broken-interval", honest(replacing("--lot CAR-0812 --weighed topped --on 2025-08-12 --written 2025-08-12", "--lot CAR-0812 --weighed topped --on 2025-07-14 --written 2025-07-14")));
+        RECIPES.put(
+                "unknown-kind",
+                changed(packet -> packet.mend(MemberNames.LINES, "\"bed.residue-flailed\"", "\"bed.residue-burned\"")));
+        RECIPES.put(
+                "broken-interval",
+                honest(replacing(
+                        "--lot CAR-0812 --weighed topped --on 2025-08-12 --written 2025-08-12",
+                        "--lot CAR-0812 --weighed topped --on 2025-07-14 --written 2025-07-14")));
         RECIPES.put("oversold-lot", honest(replacing("CAR-0812=80kg", "CAR-0812=118kg")));
-        RECIPES.put("late-entries", honest(season -> season.stream()
-                .map(line -> line.replaceAll("--written 2025-0[2-9]-[0-9]{2}", "--written 2025-12-30"))
-                .filter(line -> !line.equals("checkpoint"))
-                .toList()));
+        RECIPES.put(
+                "late-entries",
+                honest(season -> season.stream()
+                        .map(line -> line.replaceAll("--written 2025-0[2-9]-[0-9]{2}", "--written 2025-12-30"))
+                        .filter(line -> !line.equals("checkpoint"))
+                        .toList()));
     }
 
     static List<String> names() {
@@ -68,7 +86,8 @@ final class AuditSamples {
 
     private static UnaryOperator<List<String>> replacing(String wrong, String right) {
         return season -> {
-            List<String> changed = season.stream().map(line -> line.replace(wrong, right)).toList();
+            List<String> changed =
+                    season.stream().map(line -> line.replace(wrong, right)).toList();
             if (changed.equals(season)) {
                 throw new IllegalStateException("no line holds " + wrong);
             }
@@ -126,7 +145,8 @@ final class AuditSamples {
         for (String part : SampleFarm.text("sample-pages.txt").split("(?m)^=== ", -1)) {
             int end = part.indexOf('\n');
             if (end > 0) {
-                pages.put(part.substring(0, end).strip(), part.substring(end + 1).strip());
+                pages.put(
+                        part.substring(0, end).strip(), part.substring(end + 1).strip());
             }
         }
         return pages;
@@ -139,7 +159,8 @@ final class AuditSamples {
             page.append(line).append('\n');
             if (line.startsWith("    $ bedledger ")) {
                 said(line.substring("    $ bedledger ".length()), folder)
-                        .forEach(each -> page.append(each.isEmpty() ? "" : "    " + each).append('\n'));
+                        .forEach(each ->
+                                page.append(each.isEmpty() ? "" : "    " + each).append('\n'));
             }
         }
         return page.toString();
@@ -160,7 +181,8 @@ final class AuditSamples {
 
     private static String read(Path folder) {
         try {
-            return Files.readString(folder.resolve(FARM_KEY), StandardCharsets.UTF_8).strip();
+            return Files.readString(folder.resolve(FARM_KEY), StandardCharsets.UTF_8)
+                    .strip();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -60,10 +60,11 @@ class AuditSamplesTest {
         Path committed = COMMITTED.resolve(name + ".zip");
         Repacked there = Repacked.of(committed);
         Repacked now = Repacked.of(made.resolve(name + ".zip"));
-        assertThat(List.copyOf(now.members().keySet())).isEqualTo(List.copyOf(there.members().keySet()));
-        now.members().forEach((member, bytes) -> assertThat(there.members().get(member))
-                .as(member)
-                .isEqualTo(bytes));
+        assertThat(List.copyOf(now.members().keySet()))
+                .isEqualTo(List.copyOf(there.members().keySet()));
+        now.members()
+                .forEach((member, bytes) ->
+                        assertThat(there.members().get(member)).as(member).isEqualTo(bytes));
         assertThat(Files.size(committed)).isLessThan(LARGEST);
         assertThat(made.resolve(name + ".md")).hasSameTextualContentAs(COMMITTED.resolve(name + ".md"));
     }

@@ -34,7 +34,9 @@ class HostilePacketTest {
 
     HostilePacketTest(@TempDir Path folder) throws IOException {
         this.folder = Files.createDirectories(folder.resolve("desk/inner"));
-        this.good = new SampleFarm(this.folder, "sample.key").season(SampleFarm.season()).packet();
+        this.good = new SampleFarm(this.folder, "sample.key")
+                .season(SampleFarm.season())
+                .packet();
     }
 
     private static RawZip zip() {
@@ -60,7 +62,11 @@ class HostilePacketTest {
         put(all, "nothing", new byte[0], "whole zip");
         put(all, "no zip", "The lines of the farm.\n".repeat(20).getBytes(UTF_8), "whole zip");
         put(all, "half a packet", Arrays.copyOf(whole, whole.length / 2), "whole zip");
-        put(all, "a packet with its head cut off", Arrays.copyOfRange(whole, 9, whole.length), "a place that is not its own");
+        put(
+                all,
+                "a packet with its head cut off",
+                Arrays.copyOfRange(whole, 9, whole.length),
+                "a place that is not its own");
         put(all, "bytes behind the end", Arrays.copyOf(whole, whole.length + 5), "whole zip");
         byte[] before = new byte[whole.length + 7];
         System.arraycopy(whole, 0, before, 7, whole.length);
@@ -80,10 +86,22 @@ class HostilePacketTest {
         put(all, "a name with a zero byte", named("lines.jsonl\0.txt"), "'lines.jsonl?.txt'");
         put(all, "a name with an escape sequence", named("\u001b[2Jx"), "'?[2Jx'");
         put(all, "a name of 60,000 letters", named("a".repeat(60_000)), "…'");
-        put(all, "a document with a name in capitals", named("documents/" + "A".repeat(64)), "a name that no packet has");
+        put(
+                all,
+                "a document with a name in capitals",
+                named("documents/" + "A".repeat(64)),
+                "a name that no packet has");
         put(all, "a folder in the documents", named("documents/" + HASH + "/x"), "a name that no packet has");
-        put(all, "a name twice", zip().add("lines.jsonl", X).add("lines.jsonl", X).bytes(), "'lines.jsonl': found the name twice");
-        put(all, "another name before the data", with(zip -> zip.otherName = "report.html"), "'lines.jsonl': found another name");
+        put(
+                all,
+                "a name twice",
+                zip().add("lines.jsonl", X).add("lines.jsonl", X).bytes(),
+                "'lines.jsonl': found the name twice");
+        put(
+                all,
+                "another name before the data",
+                with(zip -> zip.otherName = "report.html"),
+                "'lines.jsonl': found another name");
     }
 
     private static void containers(Map<String, Map.Entry<byte[], String>> all) {
@@ -93,17 +111,41 @@ class HostilePacketTest {
         put(all, "a device", with(zip -> zip.attributes = 0x21FF << 16), "neither a file nor a folder");
         put(all, "another packing", zip().add("lines.jsonl", 12, X, 1, X).bytes(), "packing method 12");
         put(all, "a bomb", zip().deflated("lines.jsonl", new byte[40_000_000]).bytes(), "(a bomb?)");
-        put(all, "more bytes than declared", with(zip -> zip.moreDeclared = -10), "'lines.jsonl': found more bytes than it declares");
-        put(all, "fewer bytes than declared", with(zip -> zip.moreDeclared = 10), "'lines.jsonl': found fewer bytes than it declares");
+        put(
+                all,
+                "more bytes than declared",
+                with(zip -> zip.moreDeclared = -10),
+                "'lines.jsonl': found more bytes than it declares");
+        put(
+                all,
+                "fewer bytes than declared",
+                with(zip -> zip.moreDeclared = 10),
+                "'lines.jsonl': found fewer bytes than it declares");
         put(all, "a gigantic file declared", with(zip -> zip.moreDeclared = -100), "bytes declared");
         put(all, "a stored size that lies", zip().add("lines.jsonl", 0, X, 5, X).bytes(), "1 bytes stored for 5");
-        put(all, "another checksum", zip().add("lines.jsonl", 0, X, 1, new byte[] {'y'}).bytes(), "another checksum");
-        put(all, "rubbish for packed bytes", zip().add("lines.jsonl", 8, new byte[] {7, 7, 7}, 9, X).bytes(), "cannot be unpacked");
+        put(
+                all,
+                "another checksum",
+                zip().add("lines.jsonl", 0, X, 1, new byte[] {'y'}).bytes(),
+                "another checksum");
+        put(
+                all,
+                "rubbish for packed bytes",
+                zip().add("lines.jsonl", 8, new byte[] {7, 7, 7}, 9, X).bytes(),
+                "cannot be unpacked");
         put(all, "bytes behind the packed ones", behind(), "bytes behind its end");
-        put(all, "fewer entries counted", zip().add("README.txt", X).add("key.txt", X).bytes(1, 0), "more records than it counts");
+        put(
+                all,
+                "fewer entries counted",
+                zip().add("README.txt", X).add("key.txt", X).bytes(1, 0),
+                "more records than it counts");
         put(all, "more entries counted", zip().add("README.txt", X).bytes(2, 0), "no record of a zip's directory");
         put(all, "60,000 entries counted", zip().add("README.txt", X).bytes(60_000, 0), "at most 10000 entries");
-        put(all, "bytes hidden before the directory", zip().add("README.txt", X).bytes(1, 40), "bytes between the files and it");
+        put(
+                all,
+                "bytes hidden before the directory",
+                zip().add("README.txt", X).bytes(1, 40),
+                "bytes between the files and it");
         put(all, "an empty zip", zip().bytes(), "README.txt: found no such file");
     }
 
@@ -131,7 +173,9 @@ class HostilePacketTest {
         SampleFarm.Answer answer = SampleFarm.run(folder, "inspect", "hostile.zip");
         assertThat(answer.exit()).isEqualTo(Exit.FOUND_WANTING);
         assertThat(answer.err()).isEmpty();
-        assertThat(answer.out().replaceAll("\\s+", " ")).contains("DOES NOT AGREE", said).doesNotContain("Exception");
+        assertThat(answer.out().replaceAll("\\s+", " "))
+                .contains("DOES NOT AGREE", said)
+                .doesNotContain("Exception");
         assertThat(everything(outer())).isEqualTo(before);
     }
 
@@ -149,14 +193,32 @@ class HostilePacketTest {
     @TestFactory
     Stream<DynamicTest> linesThatNoWriterWrites() {
         Map<String, Map.Entry<Consumer<Repacked>, String>> all = new LinkedHashMap<>();
-        all.put("a line of 9 MiB", change(lines -> lines.set(5, "{\"a\":\"" + noise() + "\"}"), "entry 6, lines.jsonl, line 6: found 9"));
-        all.put("deep brackets", change(lines -> lines.set(5, "[".repeat(90_000) + "]".repeat(90_000)), "entry 6, lines.jsonl, line 6"));
+        all.put(
+                "a line of 9 MiB",
+                change(lines -> lines.set(5, "{\"a\":\"" + noise() + "\"}"), "entry 6, lines.jsonl, line 6: found 9"));
+        all.put(
+                "deep brackets",
+                change(lines -> lines.set(5, "[".repeat(90_000) + "]".repeat(90_000)), "entry 6, lines.jsonl, line 6"));
         all.put("an empty line", change(lines -> lines.set(5, ""), "entry 6, lines.jsonl, line 6"));
-        all.put("a name used twice", change(lines -> lines.set(5, "{\"act\":1,\"act\":2}"), "entry 6, lines.jsonl, line 6"));
-        all.put("an unknown kind", change(lines -> lines.set(5, lines.get(5).replace("seed.received", "java.lang.Runtime")), "The entry kind 'java.lang.Runtime' is not known"));
-        all.put("an unknown field", change(lines -> lines.set(5, lines.get(5).replace("\"crop\":", "\"cropX\":")), "entry 6"));
-        all.put("another number", change(lines -> lines.set(5, lines.get(5).replace("\"number\":6", "\"number\":9007199254740991")), "entries 6 to 9007199254740990"));
-        all.put("a day that is none", change(lines -> lines.set(5, lines.get(5).replace("2025-02-24\"", "2025-02-31\"")), "entry 6"));
+        all.put(
+                "a name used twice",
+                change(lines -> lines.set(5, "{\"act\":1,\"act\":2}"), "entry 6, lines.jsonl, line 6"));
+        all.put(
+                "an unknown kind",
+                change(
+                        lines -> lines.set(5, lines.get(5).replace("seed.received", "java.lang.Runtime")),
+                        "The entry kind 'java.lang.Runtime' is not known"));
+        all.put(
+                "an unknown field",
+                change(lines -> lines.set(5, lines.get(5).replace("\"crop\":", "\"cropX\":")), "entry 6"));
+        all.put(
+                "another number",
+                change(
+                        lines -> lines.set(5, lines.get(5).replace("\"number\":6", "\"number\":9007199254740991")),
+                        "entries 6 to 9007199254740990"));
+        all.put(
+                "a day that is none",
+                change(lines -> lines.set(5, lines.get(5).replace("2025-02-24\"", "2025-02-31\"")), "entry 6"));
         all.put("no lines at all", change(java.util.List::clear, "lines.jsonl"));
         return all.entrySet().stream()
                 .map(each -> DynamicTest.dynamicTest(each.getKey(), () -> {
@@ -192,7 +254,7 @@ class HostilePacketTest {
     @Test
     void linesThatAreNotUtf8AreNamed() throws IOException {
         Repacked packet = Repacked.of(good);
-        byte[] lines = packet.members().get("lines.jsonl");
+        byte[] lines = packet.members().getOrDefault("lines.jsonl", new byte[0]);
         lines[30] = (byte) 0xFF;
         packet.write(folder.resolve("lines.zip"));
         refusedWith("entry 1, lines.jsonl, line 1");

@@ -37,7 +37,7 @@ class MutationTest {
     private final Path folder;
     private final Map<String, byte[]> good;
     private final byte[] whole;
-    private final Given nothing = new Given(List.of(), List.of(), List.of(), false);
+    private final Given nothing = new Given(List.of(), List.of(), List.of(), false, false);
     private final Given kept;
     private final Map<String, Integer> counts = new TreeMap<>();
 
@@ -48,7 +48,7 @@ class MutationTest {
         this.whole = Files.readAllBytes(packet);
         this.good = Repacked.of(packet).members();
         this.kept = new Given(
-                List.of(Files.readString(farm.file("kept.txt"))), List.of(farm.verifierKey()), List.of(), false);
+                List.of(Files.readString(farm.file("kept.txt"))), List.of(farm.verifierKey()), List.of(), false, false);
     }
 
     @ParameterizedTest(name = "400 changes, seed {0}")
@@ -70,10 +70,13 @@ class MutationTest {
         counts.clear();
         long slowest = 0;
         for (int at = 0; at < many; at++) {
-            String kind = random.nextInt(3) == 0 ? Mutations.ofBytes(whole, file, random) : Mutations.ofMembers(good, file, random);
+            String kind = random.nextInt(3) == 0
+                    ? Mutations.ofBytes(whole, file, random)
+                    : Mutations.ofMembers(good, file, random);
             long before = System.nanoTime();
             Inspected found = PacketFile.inspect("mutated.zip", file, random.nextBoolean() ? nothing : kept);
-            slowest = Math.max(slowest, Duration.ofNanos(System.nanoTime() - before).toMillis());
+            slowest = Math.max(
+                    slowest, Duration.ofNanos(System.nanoTime() - before).toMillis());
             judge("seed " + seed + ", change " + at + ", " + kind, file, found);
         }
         assertThat(slowest).as("milliseconds of the slowest").isLessThan(SLOWEST);

@@ -15,7 +15,8 @@ import java.util.random.RandomGenerator;
 
 /** Ways to change a packet; each writes one and says what it did. */
 final class Mutations {
-    private static final List<String> TEXTS = List.of("lines.jsonl", "lines.jsonl", "findings.json", "returned.csv", "report.html");
+    private static final List<String> TEXTS =
+            List.of("lines.jsonl", "lines.jsonl", "findings.json", "returned.csv", "report.html");
     private static final List<String> SEALS = List.of("checkpoint.txt", "key.txt", "consistency.txt");
 
     /** Bits and bytes of the zip itself. */
@@ -82,8 +83,8 @@ final class Mutations {
     }
 
     private static String lines(Map<String, byte[]> members, String name, RandomGenerator random) {
-        List<String> lines = new ArrayList<>(List.of(
-                new String(content(members, name), StandardCharsets.UTF_8).split("(?<=\n)", -1)));
+        List<String> lines = new ArrayList<>(
+                List.of(new String(content(members, name), StandardCharsets.UTF_8).split("(?<=\n)", -1)));
         int one = random.nextInt(lines.size());
         int other = random.nextInt(lines.size());
         int way = random.nextInt(4);

@@ -39,7 +39,8 @@ class PacketTest {
         all.addAll(List.of(words));
         SampleFarm.Answer answer = SampleFarm.run(folder, all.toArray(String[]::new));
         assertThat(answer.exit()).as("%s", answer).isEqualTo(exit);
-        assertThat(answer.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(90));
+        assertThat(answer.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(90));
         return answer.out().replaceAll("\\s+", " ");
     }
 
@@ -54,8 +55,11 @@ class PacketTest {
         assertThat(packet.text("key.txt")).isEqualTo(farm.verifierKey() + "\n");
         assertThat(packet.text("checkpoint.txt")).startsWith("hollow-lane-farm/sample\n25\n");
         assertThat(packet.text("lots.csv")).contains("2025/CAR-0812,carrot,2025-08-12,96 kg,80 kg,,,,,16 kg,,18 19");
-        assertThat(packet.text("beds.csv")).isEqualTo(farm.run("beds --csv --on 2025-12-31 --book farm").out());
-        assertThat(packet.text("returned.csv")).isEqualTo(farm.run("returned --csv --on 2025-12-31 --book farm").out());
+        assertThat(packet.text("beds.csv"))
+                .isEqualTo(farm.run("beds --csv --on 2025-12-31 --book farm").out());
+        assertThat(packet.text("returned.csv"))
+                .isEqualTo(
+                        farm.run("returned --csv --on 2025-12-31 --book farm").out());
     }
 
     @Test
@@ -112,7 +116,8 @@ class PacketTest {
         Path key = folder.resolve("settings/bedledger/keys/hollow-lane-farm_sample.key");
         Files.delete(key);
         farm.run("did weather --rain 12mm --on 2025-12-31 --written 2025-12-31 --book farm");
-        assertThat(farm.run("packet --out p.zip --book farm").err()).contains("1 entries at the end lie under no checkpoint");
+        assertThat(farm.run("packet --out p.zip --book farm").err())
+                .contains("1 entries at the end lie under no checkpoint");
         assertThat(inspected(Exit.OK, "p.zip"))
                 .contains("The first 25 of 26 lines are whole", "Entries 26 to 26 lie under no signature yet.");
     }
@@ -148,7 +153,8 @@ class PacketTest {
             assertThat(inspected(Exit.FOUND_WANTING, "changed.tlog-proof", "--key", farm.verifierKey()))
                     .contains("DOES NOT AGREE");
         }
-        assertThat(farm.run("packet --entry 26 --out f.tlog-proof --book farm").exit()).isEqualTo(Exit.REFUSED);
+        assertThat(farm.run("packet --entry 26 --out f.tlog-proof --book farm").exit())
+                .isEqualTo(Exit.REFUSED);
     }
 
     @Test
@@ -161,7 +167,11 @@ class PacketTest {
         Files.writeString(packets.resolve("notes.txt"), "mine");
         assertThat(inspected(Exit.FOUND_WANTING, "packets", "--since", "kept.txt"))
                 .contains("1 of 3 agree.")
-                .contains("yes", "entries 16 to 25, checkpoint.txt", "Hollow Lane Farm (a.zip)", "the file: something else than a whole zip");
+                .contains(
+                        "yes",
+                        "entries 16 to 25, checkpoint.txt",
+                        "Hollow Lane Farm (a.zip)",
+                        "the file: something else than a whole zip");
         assertThat(inspected(Exit.FOUND_WANTING, "packets", "--csv"))
                 .startsWith("farm,file,entries,sealed,last_written,agrees,first_disagreement ");
     }
@@ -171,15 +181,19 @@ class PacketTest {
         SampleFarm.Answer made = farm.run("checkpoint --new-key certifier.example/anna");
         String key = made.out().strip();
         String file = "settings/bedledger/keys/certifier.example_anna.key";
-        assertThat(farm.run("checkpoint --cosign kept.txt --key-file " + file + " --out cosigned.txt").exit())
+        assertThat(farm.run("checkpoint --cosign kept.txt --key-file " + file + " --out cosigned.txt")
+                        .exit())
                 .isZero();
         farm.packet();
-        assertThat(inspected(Exit.OK, "packet.zip", "--since", "cosigned.txt", "--key", key, "--key", farm.verifierKey()))
-                .contains("Countersigned: the checkpoint that you kept by certifier.example/anna at 2026-01-02T15:00:00Z");
+        assertThat(inspected(
+                        Exit.OK, "packet.zip", "--since", "cosigned.txt", "--key", key, "--key", farm.verifierKey()))
+                .contains(
+                        "Countersigned: the checkpoint that you kept by certifier.example/anna at 2026-01-02T15:00:00Z");
         String cosigned = Files.readString(folder.resolve("cosigned.txt"));
         int last = cosigned.length() - 6;
         char other = cosigned.charAt(last) == 'A' ? 'B' : 'A';
-        Files.writeString(folder.resolve("forged.txt"), cosigned.substring(0, last) + other + cosigned.substring(last + 1));
+        Files.writeString(
+                folder.resolve("forged.txt"), cosigned.substring(0, last) + other + cosigned.substring(last + 1));
         assertThat(inspected(Exit.FOUND_WANTING, "packet.zip", "--since", "forged.txt", "--key", key))
                 .contains("a countersignature by certifier.example/anna that fails");
         assertThat(farm.run("checkpoint --cosign kept.txt").exit()).isEqualTo(Exit.USAGE);
@@ -204,11 +218,14 @@ class PacketTest {
     void aKeptCheckpointThatIsNoneIsSaidToBeNone() throws IOException {
         farm.packet();
         Files.write(folder.resolve("empty.txt"), "".getBytes(UTF_8));
-        assertThat(inspected(Exit.FOUND_WANTING, "packet.zip", "--since", "empty.txt")).contains("the checkpoint that you kept");
-        assertThat(SampleFarm.run(folder, "inspect", "packet.zip", "--since", "nowhere.txt").exit())
+        assertThat(inspected(Exit.FOUND_WANTING, "packet.zip", "--since", "empty.txt"))
+                .contains("the checkpoint that you kept");
+        assertThat(SampleFarm.run(folder, "inspect", "packet.zip", "--since", "nowhere.txt")
+                        .exit())
                 .isEqualTo(Exit.NO_INPUT);
         assertThat(SampleFarm.run(folder, "inspect", "nowhere.zip").exit()).isEqualTo(Exit.NO_INPUT);
-        assertThat(SampleFarm.run(folder, "inspect", "packet.zip", "--key", "rubbish").exit())
+        assertThat(SampleFarm.run(folder, "inspect", "packet.zip", "--key", "rubbish")
+                        .exit())
                 .isEqualTo(Exit.REFUSED);
     }
 

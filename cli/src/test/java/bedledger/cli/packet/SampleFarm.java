@@ -37,7 +37,8 @@ final class SampleFarm {
     static final String KEY = "hollow-lane-farm/sample";
     private static final Instant NOW = Instant.parse("2026-01-02T15:00:00Z");
     private static final Instant OPENED = Instant.parse("2025-02-10T23:00:00Z");
-    private static final String RECEIPT = "Long Meadow Seed, receipt 501\n60 g carrot, lot 4471, organic\n10 g lettuce, organic\n";
+    private static final String RECEIPT =
+            "Long Meadow Seed, receipt 501\n60 g carrot, lot 4471, organic\n10 g lettuce, organic\n";
 
     /** What a command answered. */
     record Answer(int exit, String out, String err) {}

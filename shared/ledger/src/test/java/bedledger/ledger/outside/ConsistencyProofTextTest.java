@@ -80,7 +80,12 @@ class ConsistencyProofTextTest {
         List<byte[]> path = Proofs.consistency(older, newer, index -> leaves.get((int) index)).stream()
                 .map(Hash::bytes)
                 .toList();
-        assertThat(verifies(older, newer, path, roots.get(older).bytes(), roots.get(newer).bytes()))
+        assertThat(verifies(
+                        older,
+                        newer,
+                        path,
+                        roots.get(older).bytes(),
+                        roots.get(newer).bytes()))
                 .as("%d to %d", older, newer)
                 .isTrue();
     }
@@ -96,9 +101,12 @@ class ConsistencyProofTextTest {
             Proofs.consistency(older, newer, index -> leaves.get((int) index)).forEach(hash -> path.add(hash.bytes()));
             byte[] first = roots.get(older).bytes();
             byte[] second = roots.get(newer).bytes();
-            byte[] spoilt = List.of(path.get(random.nextInt(path.size())), first, second).get(random.nextInt(3));
+            byte[] spoilt = List.of(path.get(random.nextInt(path.size())), first, second)
+                    .get(random.nextInt(3));
             spoilt[random.nextInt(spoilt.length)] ^= (byte) (1 << random.nextInt(8));
-            assertThat(verifies(older, newer, path, first, second)).as("%d to %d", older, newer).isFalse();
+            assertThat(verifies(older, newer, path, first, second))
+                    .as("%d to %d", older, newer)
+                    .isFalse();
         }
     }
 
@@ -110,7 +118,12 @@ class ConsistencyProofTextTest {
         List<byte[]> path = Arrays.stream(lines, 1, lines.length)
                 .map(line -> Base64.getDecoder().decode(line))
                 .toList();
-        assertThat(verifies(617, 1_000, path, roots.get(617).bytes(), roots.get(1_000).bytes()))
+        assertThat(verifies(
+                        617,
+                        1_000,
+                        path,
+                        roots.get(617).bytes(),
+                        roots.get(1_000).bytes()))
                 .isTrue();
         assertThat(text.substring(text.indexOf("\n\n") + 2)).startsWith(ORIGIN + "\n1000\n");
         assertThat(ConsistencyProof.parse(text.getBytes(UTF_8)).text()).isEqualTo(text);

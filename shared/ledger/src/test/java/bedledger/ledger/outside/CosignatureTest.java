@@ -45,7 +45,8 @@ class CosignatureTest {
 
     private static String key(int type) throws Exception {
         byte[] typed = ByteBuffer.allocate(33).put((byte) type).put(PUBLIC).array();
-        return NAME + "+" + HexFormat.of().formatHex(id(type)) + "+" + Base64.getEncoder().encodeToString(typed);
+        return NAME + "+" + HexFormat.of().formatHex(id(type)) + "+"
+                + Base64.getEncoder().encodeToString(typed);
     }
 
     private static SignedNote cosigned() throws Exception {
@@ -56,8 +57,13 @@ class CosignatureTest {
     void isTheLineThatTheStandardDescribes() throws Exception {
         byte[] message = ("cosignature/v1\ntime 1679315147\n" + NOTE.text()).getBytes(UTF_8);
         byte[] signature = RawEd25519.sign(SECRET, message);
-        byte[] blob = ByteBuffer.allocate(76).put(id(4)).putLong(1679315147).put(signature).array();
-        assertThat(cosigned()).hasToString(NOTE + "— " + NAME + " " + Base64.getEncoder().encodeToString(blob) + "\n");
+        byte[] blob = ByteBuffer.allocate(76)
+                .put(id(4))
+                .putLong(1679315147)
+                .put(signature)
+                .array();
+        assertThat(cosigned())
+                .hasToString(NOTE + "— " + NAME + " " + Base64.getEncoder().encodeToString(blob) + "\n");
     }
 
     @Test
@@ -96,6 +102,7 @@ class CosignatureTest {
         String cosigner = key(4);
         assertThatThrownBy(() -> CosignerKey.parse(signer)).isInstanceOf(NoteRejected.class);
         assertThatThrownBy(() -> VerifierKey.parse(cosigner)).isInstanceOf(NoteRejected.class);
-        assertThatThrownBy(() -> CosignerKey.parse(cosigner.replace("+BD", "+BE"))).isInstanceOf(NoteRejected.class);
+        assertThatThrownBy(() -> CosignerKey.parse(cosigner.replace("+BD", "+BE")))
+                .isInstanceOf(NoteRejected.class);
     }
 }

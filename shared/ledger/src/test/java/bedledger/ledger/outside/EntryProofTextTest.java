@@ -59,7 +59,8 @@ class EntryProofTextTest {
         return texts.entrySet().stream()
                 .map(text -> DynamicTest.dynamicTest(
                         text.getKey(),
-                        () -> assertThatThrownBy(() -> EntryProof.parse(text.getValue().getBytes(UTF_8)))
+                        () -> assertThatThrownBy(
+                                        () -> EntryProof.parse(text.getValue().getBytes(UTF_8)))
                                 .isInstanceOf(NoteRejected.class)));
     }
 }
