@@ -43,6 +43,9 @@ class SchemaTest {
         desk.run("did flail K4 --people 1 --minutes 9 --on 2025-12-01 --book timed")
                 .done();
         desk.mend("changed/journal.jsonl", "310 lb", "311 lb");
+        desk.run("packet --book farm --out packets/farm.zip").done();
+        desk.run("packet --book farm --entry 60 --out packets/entry.tlog-proof").done();
+        desk.lay("packets/none.zip", "no packet");
         desk.lay("normals.csv", Weathers.NORMALS);
         desk.run("weather --add normals.csv --book farm").done();
     }
@@ -105,6 +108,9 @@ class SchemaTest {
                 Map.entry("rules", "rules --rules eu"),
                 Map.entry("check", "check --book farm --rules eu --on 2025-12-31"),
                 Map.entry("rules-tables", "rules --tables"),
+                Map.entry("inspect", "inspect packets/farm.zip"),
+                Map.entry("inspect", "inspect packets/none.zip"),
+                Map.entry("inspect", "inspect packets"),
                 Map.entry("verify", "verify --book farm"),
                 Map.entry("verify", "verify --book changed"));
     }

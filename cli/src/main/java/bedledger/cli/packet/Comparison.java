@@ -78,6 +78,7 @@ final class Comparison extends OutputStream {
     private String quoted(byte[] part) {
         String before = line.toString(StandardCharsets.UTF_8);
         String shown = before.length() > BEFORE ? "…" + before.substring(before.length() - BEFORE) : before;
-        return "“" + shown + new String(part, StandardCharsets.UTF_8) + "”";
+        String text = (shown + new String(part, StandardCharsets.UTF_8)).strip();
+        return "“" + text + (part.length < AFTER ? "”" : "…”");
     }
 }

@@ -27,7 +27,7 @@ final class DocumentCheck {
 
     void run(List<Difference> differences, Said said) throws IOException {
         Set<String> named = new HashSet<>();
-        for (Entry entry : recorded.entries()) {
+        for (Entry entry : recorded.attached()) {
             if (entry.fact() instanceof BookKeeping.DocumentAttached attached) {
                 String name = MemberNames.DOCUMENTS + attached.document();
                 named.add(name);

@@ -68,7 +68,14 @@ final class EntryInspection {
                 .filter(one -> one.startsWith(checkpoint.origin() + "+"))
                 .findFirst();
         if (own.isEmpty()) {
-            add("no-key", "no key of " + checkpoint.origin() + " among those given", "the key of this log: --key KEY");
+            differences.add(new Difference(
+                    number,
+                    number,
+                    "no-key",
+                    WHERE,
+                    "no key of " + checkpoint.origin() + " among those given",
+                    "the key of this log",
+                    "Give the key that the farm handed you: --key KEY"));
             return;
         }
         key = own.get();
@@ -121,6 +128,7 @@ final class EntryInspection {
                 countersigned,
                 0,
                 false,
+                null,
                 proved,
                 agrees
                         ? List.of(

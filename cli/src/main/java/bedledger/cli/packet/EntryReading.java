@@ -15,14 +15,15 @@ final class EntryReading {
     private static final int LONGEST = 8 * 1024 * 1024;
 
     private final Members members;
+    private final Recorded recorded;
 
-    EntryReading(Members members) {
+    EntryReading(Members members, Recorded recorded) {
         this.members = members;
+        this.recorded = recorded;
     }
 
     /** All entries; nothing where one could not be read, which is then among the differences. */
     Optional<Recorded> run(List<Difference> differences) throws IOException {
-        Recorded recorded = new Recorded();
         if (!members.has(MemberNames.LINES)) {
             return Optional.empty();
         }

@@ -9,9 +9,10 @@ import java.util.List;
  * @param since checkpoint files that were kept, as they are
  * @param keys verifier keys of books
  * @param cosigners keys of those who countersigned
+ * @param sealOnly whether nothing is to be worked out again
  * @param many whether packets of several farms are looked at, so that not every checkpoint is meant for each
  */
-record Given(List<String> since, List<String> keys, List<CosignerKey> cosigners, boolean many) {
+record Given(List<String> since, List<String> keys, List<CosignerKey> cosigners, boolean sealOnly, boolean many) {
     Given {
         since = List.copyOf(since);
         keys = List.copyOf(keys);

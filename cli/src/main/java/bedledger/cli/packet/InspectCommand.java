@@ -53,6 +53,11 @@ public final class InspectCommand implements Callable<Integer> {
                     "the farm's verifier key as it was handed to you, or a certifier's; may be given more than once")
     List<String> keys = new ArrayList<>();
 
+    @Option(
+            names = "--seal-only",
+            description = "only lines, signature, checkpoints and documents, in little memory: for very large packets")
+    boolean sealOnly;
+
     @Option(names = "--json", description = "as JSON, by the schema of the same name")
     boolean json;
 
@@ -102,7 +107,7 @@ public final class InspectCommand implements Callable<Integer> {
                 books.add(VerifierKey.parse(key).toString());
             }
         }
-        return new Given(since.stream().map(this::kept).toList(), books, cosigners, many);
+        return new Given(since.stream().map(this::kept).toList(), books, cosigners, sealOnly, many);
     }
 
     private String kept(Path file) {

@@ -52,16 +52,37 @@ final class InspectText {
             one.proved().forEach(line -> paragraph("- ", line));
             out.println("Not proved:");
             one.notProved().forEach(line -> paragraph("- ", line));
+            if (one.findings() != null) {
+                out.println();
+                print(one.findings());
+            }
             return;
         }
         out.println("DOES NOT AGREE. The first thing:");
-        one.disagreements().stream().limit(MOST_SHOWN).forEach(each -> paragraph("- ", each.words()));
+        paragraph("- ", one.disagreements().get(0).words());
+        if (one.disagreements().size() > 1) {
+            out.println("After it:");
+        }
+        one.disagreements().stream().skip(1).limit(MOST_SHOWN - 1).forEach(each -> paragraph("- ", each.words()));
         int more = one.disagreements().size() - MOST_SHOWN;
         if (more > 0) {
             out.println("and " + more + " more: --json");
         }
         out.println();
         paragraph("", "Nothing of it is proved until that is cleared up.");
+    }
+
+    private void print(InspectView.Counts found) {
+        paragraph(
+                "",
+                "The rule book on " + found.on() + ", worked out again from the lines: " + found.notMet() + " not met, "
+                        + found.incomplete() + " incomplete, " + found.ask() + " ask, " + found.met()
+                        + " met. Each with its entries: findings.json, report.html.");
+        found.whatIsNotMet().stream().limit(MOST_SHOWN).forEach(each -> paragraph("- ", "not met: " + each));
+        int more = found.whatIsNotMet().size() - MOST_SHOWN;
+        if (more > 0) {
+            out.println("and " + more + " more not met");
+        }
     }
 
     private static String heading(Inspected one) {
@@ -97,7 +118,7 @@ final class InspectText {
     }
 
     private static String farm(Inspected one) {
-        return one.farm() == null ? one.file() : one.farm();
+        return one.farm() == null ? one.file() : one.farm() + " (" + one.file() + ")";
     }
 
     private static String orDash(@org.jspecify.annotations.Nullable String text) {

@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What {@code inspect --json} prints. */
 record InspectView(boolean agrees, List<Inspected> packets) {
+    /** The findings as worked out again from the lines, judged on the day the last entry was written. */
+    record Counts(String on, long notMet, long incomplete, long ask, long met, List<String> whatIsNotMet) {}
+
     /**
      * One packet, or the proof of one entry.
      *
@@ -30,6 +33,7 @@ record InspectView(boolean agrees, List<Inspected> packets) {
             List<String> countersigned,
             int documents,
             boolean recomputed,
+            @Nullable Counts findings,
             List<String> proved,
             List<String> notProved,
             List<Difference> disagreements) {}

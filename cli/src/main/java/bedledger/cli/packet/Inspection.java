@@ -32,6 +32,7 @@ final class Inspection {
     private long sealed;
     private long heldSince;
     private boolean recomputed;
+    private Optional<InspectView.Counts> counts = Optional.empty();
 
     private Inspection(Members members, Given given) {
         this.members = members;
@@ -68,7 +69,7 @@ final class Inspection {
         sealed = own.sealed();
         heldSince = seal.heldSince();
         note = readNote();
-        EntryReading reading = new EntryReading(members);
+        EntryReading reading = new EntryReading(members, given.sealOnly() ? Recorded.passing() : Recorded.whole());
         recorded = reading.run(differences);
         opened = recorded.flatMap(Recorded::opened);
         if (recorded.isEmpty() || entries == 0) {
@@ -79,13 +80,18 @@ final class Inspection {
                     1,
                     MemberNames.LINES + ", line 1",
                     "no-book",
-                    recorded.get().entries().get(0).kind().name(),
+                    recorded.get().first().kind().name(),
                     "the opening of a book"));
             return;
         }
         new DocumentCheck(members, recorded.get()).run(differences, said);
-        new PageCheck(members, recorded.get(), opened.get(), key).run(note, own, differences, said);
-        recomputed = true;
+        if (given.sealOnly()) {
+            return;
+        }
+        PageCheck pages = new PageCheck(members, recorded.get(), opened.get(), key);
+        pages.run(note, own, differences, said);
+        counts = pages.counts();
+        recomputed = pages.recomputed();
     }
 
     private String log() {
@@ -145,8 +151,9 @@ final class Inspection {
                 by,
                 (int) members.names().stream().filter(MemberNames::isDocument).count(),
                 recomputed,
+                counts.orElse(null),
                 agrees ? said.proved(entries, sealed, heldSince, keyGiven, by) : List.of(),
-                agrees ? said.notProved(entries, sealed, heldSince, keyGiven, practice) : List.of(),
+                agrees ? said.notProved(entries, sealed, heldSince, keyGiven, practice, recomputed) : List.of(),
                 differences);
     }
 

@@ -33,6 +33,17 @@ final class PacketFile {
                 return EntryInspection.of(name, start(path, LARGEST_PROOF), given);
             }
             return inspect(name, ZipMembers.open(path), given);
+        } catch (OutOfMemoryError tooLarge) {
+            return refused(
+                    name,
+                    new Difference(
+                            0,
+                            0,
+                            "too-large",
+                            MemberNames.LINES,
+                            "more than fits into this program's memory",
+                            "less",
+                            "Check the seal, which needs little: --seal-only"));
         } catch (NotAPacket broken) {
             return refused(name, Inspection.broken(broken));
         } catch (IOException failed) {
@@ -71,6 +82,7 @@ final class PacketFile {
                 List.of(),
                 0,
                 false,
+                null,
                 List.of(),
                 List.of(),
                 List.of(difference));

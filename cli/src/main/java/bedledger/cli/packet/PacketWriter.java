@@ -32,14 +32,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Makes a packet of a book: the lines as they are, and what this program works out from them. */
 final class PacketWriter {
     private final BookFolder folder;
     private final SignedNote note;
-    private final Recorded recorded = new Recorded();
+    private final Recorded recorded = Recorded.whole();
     private final long end;
     private final String key;
     private final Pages pages;
@@ -150,9 +150,9 @@ final class PacketWriter {
         return new Beginning(Files.newInputStream(folder.journal()), end);
     }
 
-    private SortedSet<String> documents() {
-        SortedSet<String> there = new TreeSet<>();
-        for (Entry entry : recorded.entries()) {
+    private Set<String> documents() {
+        Set<String> there = new TreeSet<>();
+        for (Entry entry : recorded.attached()) {
             if (entry.fact() instanceof BookKeeping.DocumentAttached attached) {
                 DocumentId document = attached.document();
                 if (Files.isRegularFile(folder.documents().resolve(document.toString()))) {

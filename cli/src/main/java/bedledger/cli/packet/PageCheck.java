@@ -1,5 +1,6 @@
 package bedledger.cli.packet;
 
+import bedledger.cli.Bedledger;
 import bedledger.language.BookKeeping;
 import bedledger.ledger.note.SignedNote;
 import bedledger.ledger.packet.MemberNames;
@@ -8,17 +9,25 @@ import bedledger.ledger.packet.PacketZip.Content;
 import bedledger.ledger.verify.Verdict;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Makes findings, tables, report and hand-check page again and compares them with the packet's, byte for byte. */
 final class PageCheck {
+    private static final int HEAD = 200;
+    private static final Pattern PROGRAM = Pattern.compile("\"program\" : \"([A-Za-z0-9. -]{1,40})\"");
+
     private final Members members;
     private final Recorded recorded;
     private final BookKeeping.BookOpened opened;
     private final String key;
+    private boolean recomputed;
+    private Optional<InspectView.Counts> counts = Optional.empty();
 
     PageCheck(Members members, Recorded recorded, BookKeeping.BookOpened opened, String key) {
         this.members = members;
@@ -30,10 +39,14 @@ final class PageCheck {
     void run(Optional<SignedNote> note, Verdict own, List<Difference> differences, Said said) throws IOException {
         if (own.agrees()) {
             SealCheck.consistency(members, recorded, own.sealed(), differences);
+        } else {
+            LeafHint.add(members, recorded, differences);
         }
         Map<String, Content> pages = new LinkedHashMap<>();
         try {
             Pages made = new Pages(recorded, opened, key);
+            recomputed = true;
+            counts = made.counts();
             pages.putAll(made.tables());
             // Over lines that were changed the report would differ everywhere; the seal has said so already.
             if (own.agrees() && note.isPresent()) {
@@ -49,6 +62,15 @@ final class PageCheck {
         said.pages(pages.size());
     }
 
+    /** Whether the pages could be made at all. */
+    boolean recomputed() {
+        return recomputed;
+    }
+
+    Optional<InspectView.Counts> counts() {
+        return counts;
+    }
+
     private void compare(String name, Content made, List<Difference> differences) throws IOException {
         if (!members.has(name)) {
             return;
@@ -56,12 +78,36 @@ final class PageCheck {
         try (InputStream in = members.open(name)) {
             Comparison comparison = new Comparison(in);
             made.writeTo(comparison);
-            comparison
-                    .finish()
-                    .ifPresent(line -> differences.add(Difference.in(
-                            name + ", line " + line.number(), "page-differs", line.found(), line.expected())));
+            Optional<Comparison.Line> line = comparison.finish();
+            if (line.isPresent()) {
+                String where = name + ", line " + line.get().number();
+                differences.add(new Difference(
+                        0,
+                        0,
+                        "page-differs",
+                        where,
+                        line.get().found(),
+                        line.get().expected(),
+                        whatToDo()));
+            }
         } catch (RuntimeException cannot) {
             differences.add(cannotBeMade(name, cannot));
+        }
+    }
+
+    /** Another version may work things out otherwise; which one made the packet is its own word. */
+    private String whatToDo() throws IOException {
+        if (!members.has(MemberNames.FINDINGS)) {
+            return Difference.ASK;
+        }
+        try (InputStream in = members.open(MemberNames.FINDINGS)) {
+            String head = new String(in.readNBytes(HEAD), StandardCharsets.UTF_8);
+            Matcher made = PROGRAM.matcher(head);
+            String ours = "bedledger " + Bedledger.VERSION;
+            return made.find() && !made.group(1).equals(ours)
+                    ? "It says that it was made by " + made.group(1) + "; this is " + ours
+                            + ", which may work things out otherwise. Inspect it with that version."
+                    : Difference.ASK;
         }
     }
 

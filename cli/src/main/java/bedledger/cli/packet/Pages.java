@@ -15,6 +15,8 @@ import bedledger.ledger.packet.MemberNames;
 import bedledger.ledger.packet.PacketZip.Content;
 import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.verify.Verdict;
+import bedledger.projections.findings.Findings;
+import bedledger.projections.findings.Outcome;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStreamWriter;
@@ -28,6 +30,7 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What this program works out from the lines and the checkpoint, and from nothing else: the same input gives the same bytes.
@@ -43,6 +46,7 @@ final class Pages {
     private final Instant made;
     private final byte[] leaves;
     private final String key;
+    private final Findings found;
 
     /** Takes what was recorded, which must begin with the opening of a book. */
     Pages(Recorded recorded, BookKeeping.BookOpened opened, String key) {
@@ -51,6 +55,27 @@ final class Pages {
         this.book = new ReadBook(new BookFolder(Path.of("")), opened, Farm.of(recorded.entries()), null, day);
         this.leaves = recorded.leaves();
         this.key = key;
+        this.found = judged() ? Judging.of(book, day) : new Findings(List.of());
+    }
+
+    /** Whether this version has the rule book that the farm works by. */
+    private boolean judged() {
+        return book.opened().rules().equals("us");
+    }
+
+    /** How many findings there are of each outcome, and what is not met; empty where nothing could be judged. */
+    Optional<InspectView.Counts> counts() {
+        return judged()
+                ? Optional.of(new InspectView.Counts(
+                        day.toString(),
+                        found.with(Outcome.NOT_MET).size(),
+                        found.with(Outcome.INCOMPLETE).size(),
+                        found.with(Outcome.ASK).size(),
+                        found.with(Outcome.MET).size(),
+                        found.with(Outcome.NOT_MET).stream()
+                                .map(finding -> finding.subject() + " [" + finding.rule() + "]")
+                                .toList()))
+                : Optional.empty();
     }
 
     /** What {@code findings.json} says. */
@@ -84,16 +109,15 @@ final class Pages {
     }
 
     private FindingsFile findings() {
-        boolean judged = book.opened().rules().equals("us");
         return new FindingsFile(
                 "bedledger " + Bedledger.VERSION,
                 book.opened().practice(),
                 book.opened().farm(),
                 book.opened().rules(),
-                judged,
+                judged(),
                 day.toString(),
                 book.farm().written().size(),
-                judged ? Judging.of(book, day).all().stream().map(Check::view).toList() : List.of());
+                found.all().stream().map(Check::view).toList());
     }
 
     /** The page that says how to check by hand; the same in every packet. */

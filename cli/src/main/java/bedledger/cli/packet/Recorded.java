@@ -12,17 +12,48 @@ import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The entries of a log and their leaf hashes, gathered line by line. */
 final class Recorded {
+    private final boolean keeps;
     private final List<Entry> entries = new ArrayList<>();
+    private final List<Entry> attached = new ArrayList<>();
     private final ByteArrayOutputStream hashes = new ByteArrayOutputStream();
+
+    private long size;
+    private @Nullable Entry first;
+    private @Nullable Entry last;
+
+    private Recorded(boolean keeps) {
+        this.keeps = keeps;
+    }
+
+    /** Keeps every entry. */
+    static Recorded whole() {
+        return new Recorded(true);
+    }
+
+    /** Reads every entry and keeps only the first, the last, and those with a document: memory does not grow with the log. */
+    static Recorded passing() {
+        return new Recorded(false);
+    }
 
     /** Takes the next line, without its line feed; throws {@link UnreadableEntry} where it cannot be read, and keeps nothing of it. */
     void add(byte[] line) {
-        entries.add(Line.read(line));
-        hashes.writeBytes(Merkle.leaf(line).bytes());
+        Entry entry = Line.read(line);
+        first = first == null ? entry : first;
+        last = entry;
+        size++;
+        if (entry.fact() instanceof BookKeeping.DocumentAttached) {
+            attached.add(entry);
+        }
+        if (keeps) {
+            entries.add(entry);
+            hashes.writeBytes(Merkle.leaf(line).bytes());
+        }
     }
 
     List<Entry> entries() {
@@ -35,17 +66,26 @@ final class Recorded {
     }
 
     long size() {
-        return entries.size();
+        return size;
+    }
+
+    /** The entries with a document. */
+    List<Entry> attached() {
+        return attached;
     }
 
     Optional<BookKeeping.BookOpened> opened() {
-        return entries.isEmpty() || !(entries.get(0).fact() instanceof BookKeeping.BookOpened opened)
+        return first == null || !(first.fact() instanceof BookKeeping.BookOpened opened)
                 ? Optional.empty()
                 : Optional.of(opened);
     }
 
+    Entry first() {
+        return Objects.requireNonNull(first, "there is an entry");
+    }
+
     Entry last() {
-        return entries.get(entries.size() - 1);
+        return Objects.requireNonNull(last, "there is an entry");
     }
 
     /** The root over the first entries. */

@@ -37,7 +37,8 @@ final class Said {
         return proved;
     }
 
-    List<String> notProved(long entries, long sealed, long heldSince, boolean keyGiven, boolean practice) {
+    List<String> notProved(
+            long entries, long sealed, long heldSince, boolean keyGiven, boolean practice, boolean recomputed) {
         List<String> not = new ArrayList<>();
         if (practice) {
             not.add("It is a PRACTICE book: not the record of a farm; its days of writing may have been given.");
@@ -55,6 +56,9 @@ final class Said {
                                 + " checkpoint of yours covers them."
                         : "That nothing was written anew before this packet was made: whoever has the key can do that,"
                                 + " and only an earlier checkpoint in other hands shows it: --since");
+        if (!recomputed) {
+            not.add("Findings, tables, report, hand-check page and consistency proof: they were not looked at.");
+        }
         not.add("That what is written was done: a seal shows that a record was not changed, not that it is true.");
         return not;
     }

@@ -61,16 +61,30 @@ final class SealCheck {
         for (Disagreement one : verdict.disagreements()) {
             (one.where().startsWith(KEPT) && OF_CHECKPOINTS.contains(one.fault()) ? kept : own).add(one);
         }
-        own.forEach(one -> differences.add(difference(one)));
+        if (kept.isEmpty() && verdict.againstAgreeing() > 0) {
+            heldSince = since.stream().mapToLong(SealCheck::largest).max().orElse(0);
+        }
+        own.forEach(one -> differences.add(narrowed(difference(one), one.fault())));
         kept.forEach(one -> differences.add(difference(one)));
         if (own.isEmpty() && verdict.checkpoints() != 1) {
             differences.add(Difference.in(
                     MemberNames.CHECKPOINT, "checkpoints", verdict.checkpoints() + " signed checkpoints", "one"));
         }
-        if (kept.isEmpty() && verdict.againstAgreeing() > 0) {
-            heldSince = since.stream().mapToLong(SealCheck::largest).max().orElse(0);
-        }
         return new Verdict(verdict.entries(), verdict.checkpoints(), verdict.sealed(), 0, 0, own, verdict.notListed());
+    }
+
+    /** What a kept checkpoint covers is as it was signed; so what differs from the packet's own lies behind it. */
+    private Difference narrowed(Difference one, Fault fault) {
+        return fault == Fault.ROOT_DIFFERS && heldSince >= one.first() && heldSince < one.last()
+                ? new Difference(
+                        heldSince + 1,
+                        one.last(),
+                        one.fault(),
+                        one.where(),
+                        one.found(),
+                        one.expected(),
+                        one.whatToDo())
+                : one;
     }
 
     private static long largest(String notes) {

@@ -22,7 +22,11 @@ import picocli.CommandLine.Option;
         name = "bedledger checkpoint",
         sortOptions = false,
         description = "Sign the log as it stands, and print the checkpoint to hand to your certifier.",
-        footer = {"", "Example: bedledger checkpoint --out checkpoint-spring.txt"})
+        footer = {
+            "",
+            "Example: bedledger checkpoint --out checkpoint-spring.txt",
+            "Example, for a certifier: bedledger checkpoint --cosign from-the-farm.txt --key-file our.key"
+        })
 public final class MakeCheckpoint implements Callable<Integer> {
     private final Surroundings around;
 
@@ -34,12 +38,42 @@ public final class MakeCheckpoint implements Callable<Integer> {
     @Nullable
     Path out;
 
+    @Option(
+            names = "--cosign",
+            paramLabel = "FILE",
+            description = "for a certifier: countersign this farm's checkpoint, with the time; needs --key-file")
+    @Nullable
+    Path cosign;
+
+    @Option(names = "--key-file", paramLabel = "FILE", description = "the certifier's own key file, made by --new-key")
+    @Nullable
+    Path keyFile;
+
+    @Option(
+            names = "--new-key",
+            paramLabel = "NAME",
+            description = "for a certifier: make a key to countersign with, and print the half to hand out")
+    @Nullable
+    String newKey;
+
     public MakeCheckpoint(Surroundings around) {
         this.around = around;
     }
 
     @Override
     public Integer call() {
+        Countersigning certifier = new Countersigning(around);
+        if (newKey != null) {
+            return certifier.makeKey(newKey);
+        }
+        if (cosign != null || keyFile != null) {
+            SignedNote countersigned = certifier.cosign(cosign, keyFile);
+            around.out().print(countersigned);
+            if (out != null) {
+                write(around.folder().resolve(out), countersigned);
+            }
+            return Exit.OK;
+        }
         BookFolder folder = BookPlace.find(around, book);
         SignedNote note = sealed(around, folder);
         around.out().print(note);

@@ -1,0 +1,239 @@
+package bedledger.cli.packet;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bedledger.cli.Exit;
+import bedledger.ledger.packet.MemberNames;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What {@code bedledger packet} writes, and what {@code inspect} says of it, of proofs, of folders and of checkpoints that were kept. */
+class PacketTest {
+    @TempDir
+    Path folder;
+
+    private SampleFarm farm;
+
+    @BeforeEach
+    void aSeason() {
+        farm = new SampleFarm(folder, "sample.key").season(SampleFarm.season());
+    }
+
+    private String document() throws IOException {
+        try (Stream<Path> documents = Files.list(folder.resolve("farm/documents"))) {
+            return documents.findFirst().orElseThrow().getFileName().toString();
+        }
+    }
+
+    private String inspected(int exit, String... words) {
+        List<String> all = new ArrayList<>(List.of("inspect"));
+        all.addAll(List.of(words));
+        SampleFarm.Answer answer = SampleFarm.run(folder, all.toArray(String[]::new));
+        assertThat(answer.exit()).as("%s", answer).isEqualTo(exit);
+        assertThat(answer.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(90));
+        return answer.out().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void holdsTheJournalsBytesTheDocumentsAndWhatIsWorkedOut() throws IOException {
+        Repacked packet = Repacked.of(farm.packet());
+        List<String> names = new ArrayList<>(MemberNames.ALWAYS);
+        names.add("documents/" + document());
+        assertThat(packet.members().keySet()).containsExactlyElementsOf(names);
+        assertThat(packet.members().get("lines.jsonl"))
+                .isEqualTo(Files.readAllBytes(folder.resolve("farm/journal.jsonl")));
+        assertThat(packet.text("key.txt")).isEqualTo(farm.verifierKey() + "\n");
+        assertThat(packet.text("checkpoint.txt")).startsWith("hollow-lane-farm/sample\n25\n");
+        assertThat(packet.text("lots.csv")).contains("2025/CAR-0812,carrot,2025-08-12,96 kg,80 kg,,,,,16 kg,,18 19");
+        assertThat(packet.text("beds.csv"))
+                .isEqualTo(farm.run("beds --csv --on 2025-12-31 --book farm").out());
+        assertThat(packet.text("returned.csv"))
+                .isEqualTo(
+                        farm.run("returned --csv --on 2025-12-31 --book farm").out());
+    }
+
+    @Test
+    void comesOutTheSameEachTime() throws IOException {
+        byte[] first = Files.readAllBytes(farm.packet("--since", "kept.txt"));
+        assertThat(Files.readAllBytes(farm.packet("--since", "kept.txt"))).isEqualTo(first);
+    }
+
+    @Test
+    void leavesWhatIsThereAlone() throws IOException {
+        Path there = Files.writeString(folder.resolve("there.zip"), "mine");
+        farm.run("packet --out there.zip --book farm");
+        assertThat(there).hasContent("mine");
+        assertThat(inspected(Exit.OK, "there-2.zip")).contains("Everything agrees.");
+    }
+
+    @Test
+    void liesInTheBookUnderTheFarmsNameIfNothingElseIsSaid() {
+        assertThat(farm.run("packet --book farm").out().strip())
+                .endsWith("farm/packets/hollow-lane-farm_sample-2025-12-31.zip");
+    }
+
+    @Test
+    void carriesTheProofSinceAnEarlierCheckpoint() {
+        Repacked packet = Repacked.of(farm.packet("--since", "kept.txt"));
+        assertThat(packet.text("consistency.txt")).startsWith("old 15\n").endsWith(packet.text("checkpoint.txt"));
+    }
+
+    @Test
+    void refusesAProofSinceACheckpointThatIsNotItsOwn() throws IOException {
+        Files.createDirectories(folder.resolve("other"));
+        List<String> season = SampleFarm.season().stream()
+                .map(line -> line.replace("--per-bed 60kg", "--per-bed 20kg"))
+                .toList();
+        SampleFarm other = new SampleFarm(folder.resolve("other"), "sample.key").season(season);
+        SampleFarm.Answer answer = farm.run("packet --since " + other.file("kept.txt") + " --out p.zip --book farm");
+        assertThat(answer.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(answer.err()).contains("the first 15 entries of the book are not the ones it was signed over");
+        assertThat(folder.resolve("p.zip")).doesNotExist();
+    }
+
+    @Test
+    void saysWhichDocumentIsNotInIt() throws IOException {
+        String document = document();
+        Files.delete(folder.resolve("farm/documents/" + document));
+        SampleFarm.Answer answer = farm.run("packet --out p.zip --book farm");
+        assertThat(answer.exit()).isZero();
+        assertThat(answer.err()).contains(document + " of entry 8");
+        assertThat(inspected(Exit.FOUND_WANTING, "p.zip")).contains("entry 8, documents/" + document);
+    }
+
+    @Test
+    void withoutTheKeyTheEndLiesUnderNoSignature() throws IOException {
+        Path key = folder.resolve("settings/bedledger/keys/hollow-lane-farm_sample.key");
+        Files.delete(key);
+        farm.run("did weather --rain 12mm --on 2025-12-31 --written 2025-12-31 --book farm");
+        assertThat(farm.run("packet --out p.zip --book farm").err())
+                .contains("1 entries at the end lie under no checkpoint");
+        assertThat(inspected(Exit.OK, "p.zip"))
+                .contains("The first 25 of 26 lines are whole", "Entries 26 to 26 lie under no signature yet.");
+    }
+
+    @Test
+    void anUnpackedPacketIsInspectedAsWell() throws IOException {
+        for (var member : Repacked.of(farm.packet()).members().entrySet()) {
+            Path to = folder.resolve("unpacked").resolve(member.getKey());
+            Files.createDirectories(Objects.requireNonNull(to.getParent()));
+            Files.write(to, member.getValue());
+        }
+        Files.writeString(folder.resolve("unpacked/notes of the inspector.txt"), "mine");
+        assertThat(inspected(Exit.OK, "unpacked")).contains("Everything agrees.");
+        Files.delete(folder.resolve("unpacked/beds.csv"));
+        Files.createSymbolicLink(folder.resolve("unpacked/beds.csv"), folder.resolve("kept.txt"));
+        assertThat(inspected(Exit.FOUND_WANTING, "unpacked")).contains("beds.csv: found a link or a folder");
+    }
+
+    @Test
+    void theProofOfOneEntryNeedsTheKeyAndNothingElse() throws IOException {
+        farm.run("packet --entry 18 --out e.tlog-proof --book farm");
+        assertThat(inspected(Exit.OK, "e.tlog-proof", "--key", farm.verifierKey()))
+                .contains("This entry stood as number 18", "\"lot\":\"2025/CAR-0812\"");
+        assertThat(inspected(Exit.FOUND_WANTING, "e.tlog-proof")).contains("--key KEY");
+        String proof = Files.readString(folder.resolve("e.tlog-proof"));
+        for (String changed : List.of(
+                proof.replace("index 17", "index 16"),
+                proof.replace("\nindex", "=\nindex"),
+                proof.replaceFirst("\n([A-Za-z0-9+/]{43}=)\n", "\n"),
+                proof.replaceFirst("\n25\n", "\n24\n"),
+                proof + "— someone AAAAAAA\n")) {
+            Files.writeString(folder.resolve("changed.tlog-proof"), changed);
+            assertThat(inspected(Exit.FOUND_WANTING, "changed.tlog-proof", "--key", farm.verifierKey()))
+                    .contains("DOES NOT AGREE");
+        }
+        assertThat(farm.run("packet --entry 26 --out f.tlog-proof --book farm").exit())
+                .isEqualTo(Exit.REFUSED);
+    }
+
+    @Test
+    void aFolderOfPacketsIsOneTable() throws IOException {
+        Path packets = Files.createDirectories(folder.resolve("packets"));
+        Repacked good = Repacked.of(farm.packet());
+        good.write(packets.resolve("a.zip"));
+        good.mend("lines.jsonl", "\"80 kg\"", "\"95 kg\"").write(packets.resolve("b.zip"));
+        Files.writeString(packets.resolve("c.zip"), "no zip");
+        Files.writeString(packets.resolve("notes.txt"), "mine");
+        assertThat(inspected(Exit.FOUND_WANTING, "packets", "--since", "kept.txt"))
+                .contains("1 of 3 agree.")
+                .contains(
+                        "yes",
+                        "entries 16 to 25, checkpoint.txt",
+                        "Hollow Lane Farm (a.zip)",
+                        "the file: something else than a whole zip");
+        assertThat(inspected(Exit.FOUND_WANTING, "packets", "--csv"))
+                .startsWith("farm,file,entries,sealed,last_written,agrees,first_disagreement ");
+    }
+
+    @Test
+    void aCertifiersCountersignatureIsChecked() throws IOException {
+        SampleFarm.Answer made = farm.run("checkpoint --new-key certifier.example/anna");
+        String key = made.out().strip();
+        String file = "settings/bedledger/keys/certifier.example_anna.key";
+        assertThat(farm.run("checkpoint --cosign kept.txt --key-file " + file + " --out cosigned.txt")
+                        .exit())
+                .isZero();
+        farm.packet();
+        assertThat(inspected(
+                        Exit.OK, "packet.zip", "--since", "cosigned.txt", "--key", key, "--key", farm.verifierKey()))
+                .contains(
+                        "Countersigned: the checkpoint that you kept by certifier.example/anna at 2026-01-02T15:00:00Z");
+        String cosigned = Files.readString(folder.resolve("cosigned.txt"));
+        int last = cosigned.length() - 6;
+        char other = cosigned.charAt(last) == 'A' ? 'B' : 'A';
+        Files.writeString(
+                folder.resolve("forged.txt"), cosigned.substring(0, last) + other + cosigned.substring(last + 1));
+        assertThat(inspected(Exit.FOUND_WANTING, "packet.zip", "--since", "forged.txt", "--key", key))
+                .contains("a countersignature by certifier.example/anna that fails");
+        assertThat(farm.run("checkpoint --cosign kept.txt").exit()).isEqualTo(Exit.USAGE);
+    }
+
+    @Test
+    void severalKeptCheckpointsNarrowWhereAChangeLies() throws IOException {
+        List<String> season = SampleFarm.season().stream()
+                .map(line -> line.replace("LET-0624=38kg", "LET-0624=18kg"))
+                .toList();
+        Files.createDirectories(folder.resolve("other"));
+        SampleFarm other = new SampleFarm(folder.resolve("other"), "sample.key").season(season);
+        Path packet = other.packet();
+        Path kept = folder.resolve("farm/checkpoints.txt");
+        assertThat(inspected(Exit.FOUND_WANTING, packet.toString(), "--since", kept.toString()))
+                .contains("entry 15, the checkpoint that you kept");
+        assertThat(inspected(Exit.FOUND_WANTING, packet.toString(), "--since", "kept.txt"))
+                .contains("entries 1 to 15, the checkpoint that you kept");
+    }
+
+    @Test
+    void aKeptCheckpointThatIsNoneIsSaidToBeNone() throws IOException {
+        farm.packet();
+        Files.write(folder.resolve("empty.txt"), "".getBytes(UTF_8));
+        assertThat(inspected(Exit.FOUND_WANTING, "packet.zip", "--since", "empty.txt"))
+                .contains("the checkpoint that you kept");
+        assertThat(SampleFarm.run(folder, "inspect", "packet.zip", "--since", "nowhere.txt")
+                        .exit())
+                .isEqualTo(Exit.NO_INPUT);
+        assertThat(SampleFarm.run(folder, "inspect", "nowhere.zip").exit()).isEqualTo(Exit.NO_INPUT);
+        assertThat(SampleFarm.run(folder, "inspect", "packet.zip", "--key", "rubbish")
+                        .exit())
+                .isEqualTo(Exit.REFUSED);
+    }
+
+    @Test
+    void aBookOfRulesThatAreNotHereIsPackedWithoutJudging() {
+        farm.run("new eu --farm \"Ash Corner\" --rules eu --practice --written 2025-02-10T18:00 --time-zone UTC");
+        farm.run("packet --out eu.zip --book eu");
+        assertThat(Repacked.of(folder.resolve("eu.zip")).text("findings.json")).contains("\"judged\" : false");
+        assertThat(inspected(Exit.OK, "eu.zip")).contains("Everything agrees.").doesNotContain("The rule book");
+    }
+}

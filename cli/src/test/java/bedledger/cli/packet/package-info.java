@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli.packet;
+
+import org.jspecify.annotations.NullMarked;
