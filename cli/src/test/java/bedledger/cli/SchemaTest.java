@@ -96,6 +96,8 @@ class SchemaTest {
                 Map.entry("ready", "ready --book farm --on 2025-08-10"),
                 Map.entry("ready", "ready K1 --book farm --on 2025-07-20 --for transplants --as-known-on 2025-08-20"),
                 Map.entry("ready", "ready --book empty"),
+                Map.entry("ready", "ready K1 K5 --if-hauled-off 60% --book farm --on 2025-08-10"),
+                Map.entry("nitrogen", "nitrogen K1 K5 --if-hauled-off --book farm"),
                 Map.entry("weather", "weather --book farm --from 2025-01-01 --to 2025-12-31"),
                 Map.entry("weather", "weather --book empty"),
                 Map.entry("bed", "bed K1 --book farm --on 2025-07-20"),

@@ -4,6 +4,7 @@ import bedledger.language.BedId;
 import bedledger.projections.breakdown.BedBreakdown;
 import bedledger.projections.breakdown.Breakdown;
 import bedledger.projections.breakdown.Use;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.weather.FarmWeather;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,8 +13,8 @@ import java.util.List;
 final class BedReady {
     private BedReady() {}
 
-    static List<String> words(ReadBook book, BedId bed, LocalDate day) {
-        if (!Breakdown.waits(book.farm(), bed, day)) {
+    static List<String> words(ReadBook book, BedId id, LocalDate day) {
+        if (!Breakdown.waits(book.farm(), id, day)) {
             return List.of();
         }
         WeatherFolder folder = WeatherFolder.of(book);
@@ -21,17 +22,17 @@ final class BedReady {
         if (folder.isEmpty(weather)) {
             return List.of();
         }
-        return Breakdown.of(book.farm(), book.tables(), weather, day, bed).stream()
-                .map(BedReady::words)
+        return Breakdown.of(book.farm(), book.tables(), weather, day, id).stream()
+                .map(bed -> words(bed, book.massUnit()))
                 .toList();
     }
 
-    private static String words(BedBreakdown bed) {
+    private static String words(BedBreakdown bed, MassUnit unit) {
         if (!bed.isComplete()) {
             return "ready date incomplete: " + bed.missing().get(0);
         }
         String left =
-                bed.left().map(each -> "left: " + each.inWords() + " dry; ").orElse("");
+                bed.left().map(each -> "left: " + unit.words(each) + " dry; ").orElse("");
         return left
                 + bed.ready(Use.FINE_SEED)
                         .map(date -> "ready for fine seed " + date.words())

@@ -13,8 +13,9 @@ import bedledger.projections.returned.Returned;
 import bedledger.projections.weather.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -30,10 +31,14 @@ import picocli.CommandLine.Parameters;
         description =
                 "Estimate the nitrogen that what went back sets free or locks up, for the next crop or for nobody; and"
                         + " phosphorus in less phosphorus sold.",
-        footer = {"", "Example: bedledger nitrogen N1 N2 --on 2025-10-31"})
+        footer = {
+            "",
+            "Example: bedledger nitrogen N1 N2 --on 2025-10-31",
+            "Example: bedledger nitrogen N1 N2 --if-hauled-off"
+        })
 public final class NitrogenCommand implements Callable<Integer> {
     private final Surroundings around;
-    private final Set<BedId> named = new HashSet<>();
+    private final Set<BedId> named = new LinkedHashSet<>();
 
     @Parameters(arity = "0..*", paramLabel = "BED", description = "only these beds, with every piece (all if left out)")
     List<String> beds = new ArrayList<>();
@@ -51,6 +56,9 @@ public final class NitrogenCommand implements Callable<Integer> {
     @Option(names = "--with-typical", description = "count guesses from typical yields too")
     boolean typical;
 
+    @Mixin
+    SupposeOptions suppose = new SupposeOptions();
+
     public NitrogenCommand(Surroundings around) {
         this.around = around;
     }
@@ -67,6 +75,14 @@ public final class NitrogenCommand implements Callable<Integer> {
         Returned returned = Returned.of(book.farm(), book.tables(), day, counted);
         Weather weather = folder.weather(book);
         Nitrogen nitrogen = Nitrogen.of(book.farm(), returned, weather, counted);
+        Optional<SupposedNitrogen> supposed = suppose.of(book, List.copyOf(named), day)
+                .map(each -> new SupposedNitrogen(
+                        book,
+                        suppose.words(),
+                        each,
+                        nitrogen,
+                        Nitrogen.of(
+                                each.farm(), Returned.of(each.farm(), book.tables(), day, counted), weather, counted)));
         List<NitrogenTotal> totals = totals(nitrogen);
         List<Release> releases =
                 nitrogen.releases().stream().filter(each -> asked(each.bed())).toList();
@@ -82,11 +98,24 @@ public final class NitrogenCommand implements Callable<Integer> {
                 book.opened().units().equals("us"),
                 nitrogen,
                 nitrogen.totals().all(this::asked));
-        NitrogenView view = NitrogenView.of(book, day, by, text.answer(), nitrogen, releases, totals, phosphorus);
-        return new Output(around, options).print(view, view.table(), out -> {
-            book.banner().forEach(around.out()::println);
-            text.print(totals, releases, phosphorus, by, !beds.isEmpty());
-        });
+        NitrogenView view = NitrogenView.of(
+                book,
+                day,
+                by,
+                text.answer(),
+                nitrogen,
+                releases,
+                totals,
+                phosphorus,
+                supposed.map(SupposedNitrogen::view).orElse(null));
+        return new Output(around, options)
+                .print(
+                        view,
+                        view.table(),
+                        out -> supposed.ifPresentOrElse(each -> each.print(around.out()), () -> {
+                            book.banner().forEach(around.out()::println);
+                            text.print(totals, releases, phosphorus, by, !beds.isEmpty());
+                        }));
     }
 
     private boolean asked(BedId bed) {

@@ -17,11 +17,7 @@ import java.util.stream.Stream;
 
 /** The nitrogen page for people: the answer in one sentence, then the table, then what it rests on. */
 final class NitrogenText {
-    private static final double KILOGRAMS_IN_A_POUND = 0.45359237;
-    private static final double OUNCES_IN_A_POUND = 16;
     private static final double SQUARE_METRES_IN_A_HECTARE = 10_000;
-    /** Below it grams read better than kilograms. */
-    private static final double LITTLE_KILOGRAMS = 5;
 
     private record Column(String name, Function<NitrogenTotal, Sum> sum, boolean band) {}
 
@@ -41,9 +37,9 @@ final class NitrogenText {
 
     NitrogenText(Surroundings around, boolean pounds, Nitrogen nitrogen, NitrogenTotal all) {
         this.around = around;
-        boolean little = all.nitrogen().known().map(Estimate::best).orElse(0.0) < LITTLE_KILOGRAMS;
-        this.unit = pounds ? (little ? "oz" : "lb") : (little ? "g" : "kg");
-        this.kilograms = (pounds ? KILOGRAMS_IN_A_POUND : 1) / (little ? pounds ? OUNCES_IN_A_POUND : 1000 : 1);
+        NitrogenUnit chosen = NitrogenUnit.of(pounds, all.nitrogen().known());
+        this.unit = chosen.name();
+        this.kilograms = chosen.kilograms();
         this.nitrogen = nitrogen;
         this.all = all;
     }

@@ -28,7 +28,8 @@ record NitrogenView(
         String rule,
         List<TotalView> totals,
         List<ReleaseView> releases,
-        List<PhosphorusView> phosphorus) {
+        List<PhosphorusView> phosphorus,
+        SupposedNitrogen.@Nullable View supposed) {
     /** A sum of pieces; {@code unknown} of {@code pieces} are left out for want of a figure. */
     record SumView(@Nullable Sourced figure, int pieces, int unknown) {
         static SumView of(Sum sum) {
@@ -160,7 +161,8 @@ record NitrogenView(
             Nitrogen nitrogen,
             List<Release> releases,
             List<NitrogenTotal> totals,
-            List<PhosphorusView> phosphorus) {
+            List<PhosphorusView> phosphorus,
+            SupposedNitrogen.@Nullable View supposed) {
         return new NitrogenView(
                 book.opened().practice(),
                 book.opened().farm(),
@@ -172,7 +174,8 @@ record NitrogenView(
                 Estimate.RULE,
                 totals.stream().map(TotalView::of).toList(),
                 releases.stream().map(NitrogenView::release).toList(),
-                phosphorus);
+                phosphorus,
+                supposed);
     }
 
     private static ReleaseView release(Release release) {

@@ -3,12 +3,15 @@ package bedledger.cli.read;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
+import bedledger.language.BedId;
+import bedledger.language.Farm;
 import bedledger.projections.breakdown.BedBreakdown;
 import bedledger.projections.breakdown.Breakdown;
 import bedledger.projections.breakdown.FarmRate;
 import bedledger.projections.breakdown.Practice;
 import bedledger.projections.breakdown.ReadyDate;
 import bedledger.projections.breakdown.Use;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.weather.FarmWeather;
 import bedledger.projections.weather.SoilWarmth;
 import java.time.LocalDate;
@@ -30,9 +33,9 @@ import picocli.CommandLine.Parameters;
         name = "bedledger ready",
         sortOptions = false,
         description = "List the beds under a tarp or waiting to be planted: what is left, and when they are ready.",
-        footer = {"", "Example: bedledger ready K1 --for fine-seed"})
+        footer = {"", "Example: bedledger ready K1 --for fine-seed", "Example: bedledger ready K1 --if-hauled-off 80%%"
+        })
 public final class ReadyCommand implements Callable<Integer> {
-    private static final double KILOGRAMS_IN_A_POUND = 0.45359237;
     private final Surroundings around;
 
     @Parameters(arity = "0..*", paramLabel = "BED", description = "only these beds, and all about them")
@@ -58,6 +61,9 @@ public final class ReadyCommand implements Callable<Integer> {
     @Mixin
     ReadOptions options = new ReadOptions();
 
+    @Mixin
+    SupposeOptions suppose = new SupposeOptions();
+
     public ReadyCommand(Surroundings around) {
         this.around = around;
     }
@@ -66,19 +72,37 @@ public final class ReadyCommand implements Callable<Integer> {
     public Integer call() {
         Use asked = use();
         ReadBook book = ReadBook.open(around, options);
-        beds.forEach(bed -> Bed.named(book, bed));
+        List<BedId> named = beds.stream().map(bed -> Bed.named(book, bed)).toList();
         WeatherFolder folder = WeatherFolder.of(book);
         FarmWeather weather = folder.weather(book);
         folder.unreadable().forEach(word -> around.err().println("Careful: " + word));
         LocalDate day = book.dayOr("--on", on);
-        Breakdown breakdown = Breakdown.of(book.farm(), book.tables(), weather, day, limit());
+        Breakdown breakdown = breakdown(book.farm(), book, weather, day);
+        Optional<SupposedReady> supposed = suppose.of(book, named, day)
+                .map(each -> new SupposedReady(
+                        book, suppose.words(), each, breakdown, breakdown(each.farm(), book, weather, day)));
         List<BedBreakdown> waiting = breakdown.waiting().stream()
                 .filter(bed ->
                         beds.isEmpty() || beds.stream().anyMatch(bed.bed().name()::equalsIgnoreCase))
                 .toList();
-        ReadyView view = ReadyView.of(book, day, asked, breakdown, waiting);
+        ReadyView view = ReadyView.of(
+                book,
+                day,
+                asked,
+                breakdown,
+                waiting,
+                supposed.map(SupposedReady::view).orElse(null));
         return new Output(around, options)
-                .print(view, view.table(), out -> print(book, view, breakdown, waiting, asked));
+                .print(
+                        view,
+                        view.table(),
+                        out -> supposed.ifPresentOrElse(
+                                each -> each.print(around.out(), day, asked),
+                                () -> print(book, view, breakdown, waiting, asked)));
+    }
+
+    private Breakdown breakdown(Farm farm, ReadBook book, FarmWeather weather, LocalDate day) {
+        return Breakdown.of(farm, book.tables(), weather, day, limit(), book.massUnit());
     }
 
     private Use use() {
@@ -106,8 +130,8 @@ public final class ReadyCommand implements Callable<Integer> {
                     + " under a tarp or empty after a crop.");
             return;
         }
-        boolean pounds = book.opened().units().equals("us");
-        summary(waiting, asked, pounds);
+        MassUnit unit = book.massUnit();
+        summary(waiting, asked, unit);
         paragraph(ReadyView.DECIDES);
         if (beds.isEmpty()) {
             incomplete(waiting);
@@ -116,13 +140,12 @@ public final class ReadyCommand implements Callable<Integer> {
                     + waiting.get(0).bed());
             return;
         }
-        waiting.forEach(bed -> detail(bed, asked, pounds));
+        waiting.forEach(bed -> detail(bed, asked, unit));
         grounds(breakdown);
     }
 
-    private void summary(List<BedBreakdown> waiting, Use asked, boolean pounds) {
-        TextTable table =
-                new TextTable("bed", "after", "tarp", (pounds ? "lb" : "kg") + " left", "earliest", "likely", "latest");
+    private void summary(List<BedBreakdown> waiting, Use asked, MassUnit unit) {
+        TextTable table = new TextTable("bed", "after", "tarp", unit.name() + " left", "earliest", "likely", "latest");
         waiting.forEach(bed -> {
             Optional<ReadyDate> date = bed.ready(asked);
             table.row(
@@ -132,7 +155,7 @@ public final class ReadyCommand implements Callable<Integer> {
                             .map(day -> ChronoUnit.DAYS.between(day, bed.on()) + " d")
                             .orElse("–"),
                     bed.left()
-                            .map(left -> Figure.short3(left.best() / (pounds ? KILOGRAMS_IN_A_POUND : 1)))
+                            .map(left -> Figure.short3(left.best() / unit.kilograms()))
                             .orElse("not known"),
                     date.map(each -> each.earliest().toString()).orElse("–"),
                     date.map(ReadyCommand::likely).orElse("incomplete"),
@@ -141,11 +164,11 @@ public final class ReadyCommand implements Callable<Integer> {
         table.lines().forEach(around.out()::println);
     }
 
-    private static String likely(ReadyDate date) {
+    static String likely(ReadyDate date) {
         return date.likely().map(LocalDate::toString).orElse("beyond 2 years");
     }
 
-    private static String latest(ReadyDate date) {
+    static String latest(ReadyDate date) {
         return date.latest().map(LocalDate::toString).orElse("open");
     }
 
@@ -156,7 +179,7 @@ public final class ReadyCommand implements Callable<Integer> {
                         paragraph(bed.bed() + " incomplete: " + bed.missing().get(0)));
     }
 
-    private void detail(BedBreakdown bed, Use asked, boolean pounds) {
+    private void detail(BedBreakdown bed, Use asked, MassUnit unit) {
         around.out().println();
         paragraph(bed.bed() + ": after "
                 + (bed.after().isEmpty() ? "nothing on record" : String.join(", ", bed.after()))
@@ -167,10 +190,8 @@ public final class ReadyCommand implements Callable<Integer> {
                         .orElse(""));
         item("done to it: " + bed.lies());
         bed.wentIn().forEach(piece -> item("went in: " + piece));
-        String unit = pounds ? "lb" : "kg";
-        double factor = pounds ? KILOGRAMS_IN_A_POUND : 1;
         bed.left()
-                .ifPresent(left -> item("left: " + Figure.band(left, factor) + " " + unit + " dry"
+                .ifPresent(left -> item("left: " + Figure.band(left, unit.kilograms()) + " " + unit.name() + " dry"
                         + bed.share()
                                 .map(share -> ", " + percent(share.best()) + " of what went in")
                                 .orElse("")

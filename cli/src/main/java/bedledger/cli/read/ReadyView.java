@@ -34,7 +34,8 @@ record ReadyView(
         String dateRule,
         String method,
         List<RateView> rates,
-        List<BedView> beds) {
+        List<BedView> beds,
+        SupposedReady.@Nullable View supposed) {
     static final String DECIDES = "These are estimates. Your own look at the bed decides.";
 
     /** One bed. */
@@ -74,7 +75,13 @@ record ReadyView(
     /** A rate that the farm's own looks corrected. */
     record RateView(String group, int leafLooks, int stalkLooks, List<String> words, List<String> looks) {}
 
-    static ReadyView of(ReadBook book, LocalDate on, Use use, Breakdown breakdown, List<BedBreakdown> beds) {
+    static ReadyView of(
+            ReadBook book,
+            LocalDate on,
+            Use use,
+            Breakdown breakdown,
+            List<BedBreakdown> beds,
+            SupposedReady.@Nullable View supposed) {
         return new ReadyView(
                 book.opened().practice(),
                 book.opened().farm(),
@@ -90,10 +97,11 @@ record ReadyView(
                         .map(rate -> new RateView(
                                 rate.group().name(), rate.leaves(), rate.stalks(), rate.words(), rate.looks()))
                         .toList(),
-                beds.stream().map(ReadyView::bed).toList());
+                beds.stream().map(ReadyView::bed).toList(),
+                supposed);
     }
 
-    private static BedView bed(BedBreakdown bed) {
+    static BedView bed(BedBreakdown bed) {
         return new BedView(
                 bed.bed().name(),
                 bed.after(),

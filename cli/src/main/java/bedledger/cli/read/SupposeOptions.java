@@ -50,8 +50,7 @@ final class SupposeOptions {
         }
         if (beds.isEmpty()) {
             throw new Failure(
-                    Exit.USAGE,
-                    "--if-hauled-off needs the beds, named before it: bedledger returned N1 N2 --if-hauled-off");
+                    Exit.USAGE, "--if-hauled-off needs the beds, named before it, such as N1 N2 --if-hauled-off");
         }
         LocalDate by = flip == null ? day : book.dayOr("--flip", flip);
         Supposing supposing =

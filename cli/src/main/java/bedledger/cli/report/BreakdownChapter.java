@@ -43,7 +43,13 @@ final class BreakdownChapter {
 
     BreakdownChapter(SeasonsAsked asked) {
         this.asked = asked;
-        this.breakdown = Breakdown.of(asked.book().farm(), asked.tables(), asked.weather(), asked.day());
+        this.breakdown = Breakdown.of(
+                asked.book().farm(),
+                asked.tables(),
+                asked.weather(),
+                asked.day(),
+                Optional.empty(),
+                asked.book().massUnit());
         this.waiting = breakdown.waiting().stream()
                 .filter(bed -> asked.beds().contains(bed.bed()))
                 .toList();

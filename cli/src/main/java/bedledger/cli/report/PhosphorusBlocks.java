@@ -14,8 +14,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -102,8 +102,8 @@ final class PhosphorusBlocks {
     }
 
     /** What is not known, with the beds. */
-    Map<String, SortedSet<String>> missing() {
-        Map<String, SortedSet<String>> gaps = new LinkedHashMap<>();
+    Map<String, NavigableSet<String>> missing() {
+        Map<String, NavigableSet<String>> gaps = new LinkedHashMap<>();
         balances.forEach(each -> each.missing()
                 .forEach(gap -> gaps.computeIfAbsent(
                                 gap + "; note your own value (bedledger did own-value) or the weight",
@@ -112,8 +112,8 @@ final class PhosphorusBlocks {
         return gaps;
     }
 
-    SortedSet<String> causes() {
-        SortedSet<String> causes = new TreeSet<>();
+    NavigableSet<String> causes() {
+        NavigableSet<String> causes = new TreeSet<>();
         balances.stream()
                 .flatMap(each -> Stream.of(each.broughtIn().known(), each.sold().known()))
                 .flatMap(Optional::stream)
@@ -123,7 +123,7 @@ final class PhosphorusBlocks {
 
     /** Of produce; those of what was brought in are named where it went back. */
     List<CoefficientLine> coefficients() {
-        SortedSet<String> causes = causes();
+        NavigableSet<String> causes = causes();
         List<CoefficientLine> lines = new ArrayList<>(Behind.moved("product-phosphorus", causes));
         asked.book().farm().ofKind(Harvesting.Harvested.class).stream()
                 .map(entry -> ((Harvesting.Harvested) entry.fact()).crop().name())

@@ -4,9 +4,9 @@ import bedledger.cli.chart.Key;
 import bedledger.cli.chart.RangeMark;
 import bedledger.cli.chart.Ranges;
 import bedledger.cli.chart.Swatch;
+import bedledger.cli.read.ReleaseFigure;
 import bedledger.language.BedId;
 import bedledger.projections.estimate.Estimate;
-import bedledger.projections.nitrogen.NitrogenTotal;
 import bedledger.projections.nitrogen.Release;
 import bedledger.projections.returned.Sum;
 import bedledger.projections.trends.Season;
@@ -15,8 +15,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -125,21 +125,22 @@ final class ReleaseChapter {
 
     private List<RangeMark> marks(BedId bed, Season season) {
         List<RangeMark> marks = new ArrayList<>();
-        mark(marks, bed, season, BY_THE_DAY, releases.sum(bed, season, NitrogenTotal::freed));
-        mark(marks, bed, season, NEXT, releases.toTheNextCrop(bed, season));
-        mark(marks, bed, season, LINE, releases.sum(bed, season, NitrogenTotal::coverCropLine));
-        mark(marks, bed, season, AMENDMENTS, releases.sum(bed, season, NitrogenTotal::amendments));
+        mark(marks, bed, season, BY_THE_DAY, ReleaseFigure.FREED);
+        mark(marks, bed, season, NEXT, ReleaseFigure.TO_THE_NEXT_CROP);
+        mark(marks, bed, season, LINE, ReleaseFigure.COVER_CROP_LINE);
+        mark(marks, bed, season, AMENDMENTS, ReleaseFigure.AMENDMENTS);
         return marks;
     }
 
-    private void mark(List<RangeMark> marks, BedId bed, Season season, Swatch swatch, Sum sum) {
+    private void mark(List<RangeMark> marks, BedId bed, Season season, Swatch swatch, ReleaseFigure figure) {
+        Sum sum = releases.sum(bed, season, figure);
         Optional<Estimate> known = releases.perSquareMetre(bed, season, sum);
         known.ifPresent(each -> marks.add(RangeMark.of(swatch, false, each, releases.unit.times(), !sum.isComplete())));
     }
 
     /** What is missing, once for each gap, with the beds and what to enter. */
     private Optional<Block> incomplete() {
-        Map<String, SortedSet<String>> gaps = new LinkedHashMap<>();
+        Map<String, NavigableSet<String>> gaps = new LinkedHashMap<>();
         for (Release release : releases.nitrogen.releases()) {
             release.missing().stream()
                     .filter(gap -> !gap.equals("nothing went back"))
@@ -182,7 +183,7 @@ final class ReleaseChapter {
     }
 
     private List<CoefficientLine> coefficients() {
-        SortedSet<String> causes = new TreeSet<>(phosphorus.causes());
+        NavigableSet<String> causes = new TreeSet<>(phosphorus.causes());
         releases.nitrogen
                 .releases()
                 .forEach(each -> each.otherWay()

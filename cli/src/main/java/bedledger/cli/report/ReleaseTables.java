@@ -1,9 +1,9 @@
 package bedledger.cli.report;
 
 import bedledger.cli.read.Output;
+import bedledger.cli.read.ReleaseFigure;
 import bedledger.language.BedId;
 import bedledger.projections.nitrogen.Following;
-import bedledger.projections.nitrogen.NitrogenTotal;
 import bedledger.projections.nitrogen.Release;
 import bedledger.projections.nitrogen.Verdict;
 import bedledger.projections.returned.Sum;
@@ -14,22 +14,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The tables behind the nitrogen charts, and the same as data. */
 final class ReleaseTables {
-    private record Column(String title, String data, Function<NitrogenTotal, Sum> sum) {}
+    private record Column(String title, String data, ReleaseFigure figure) {}
 
-    private static final Column IN_IT = new Column("in it", "nitrogen", NitrogenTotal::nitrogen);
-    private static final Column FREED = new Column("set free by the day (s)", "freed", NitrogenTotal::freed);
-    private static final Column LINE = new Column("PNW 636 (p)", "pnw_636", NitrogenTotal::coverCropLine);
-    private static final Column AMENDMENTS = new Column("RB209 (r)", "rb209", NitrogenTotal::amendments);
-    private static final Column END = new Column("in the end", "in_the_end", NitrogenTotal::inTheEnd);
+    private static final Column IN_IT = new Column("in it", "nitrogen", ReleaseFigure.NITROGEN);
+    private static final Column FREED = new Column("set free by the day (s)", "freed", ReleaseFigure.FREED);
+    private static final Column LINE = new Column("PNW 636 (p)", "pnw_636", ReleaseFigure.COVER_CROP_LINE);
+    private static final Column AMENDMENTS = new Column("RB209 (r)", "rb209", ReleaseFigure.AMENDMENTS);
+    private static final Column END = new Column("in the end", "in_the_end", ReleaseFigure.IN_THE_END);
     private static final Column LEAKY =
-            new Column("set free while bare or mulched", "on_leaky_days", NitrogenTotal::onLeakyDays);
-    private static final Column TARPED = new Column("set free under a tarp", "under_tarp", NitrogenTotal::underTarp);
-    private static final List<Column> ALL = List.of(IN_IT, FREED, LINE, AMENDMENTS, END, LEAKY, TARPED);
+            new Column("set free while bare or mulched", "on_leaky_days", ReleaseFigure.ON_LEAKY_DAYS);
+    private static final Column TARPED = new Column("set free under a tarp", "under_tarp", ReleaseFigure.UNDER_TARP);
+    private static final Column NEXT = new Column(
+            "to the end of the next crop (n)", "to_the_end_of_the_next_crop", ReleaseFigure.TO_THE_NEXT_CROP);
+    private static final List<Column> ALL = List.of(IN_IT, FREED, NEXT, LINE, AMENDMENTS, END, LEAKY, TARPED);
 
     private final SeasonsAsked asked;
     private final Releases releases;
@@ -42,10 +43,7 @@ final class ReleaseTables {
     }
 
     private Cell cell(BedId bed, Season season, Column column) {
-        return cell(bed, season, releases.sum(bed, season, column.sum()));
-    }
-
-    private Cell cell(BedId bed, Season season, Sum sum) {
+        Sum sum = releases.sum(bed, season, column.figure());
         return signed.cell(sum, releases.perSquareMetre(bed, season, sum));
     }
 
@@ -54,7 +52,7 @@ final class ReleaseTables {
                 "season",
                 IN_IT.title(),
                 FREED.title(),
-                "to the end of the next crop (n)",
+                NEXT.title(),
                 LINE.title(),
                 AMENDMENTS.title(),
                 END.title(),
@@ -68,7 +66,7 @@ final class ReleaseTables {
                         Cell.whole(season.name()).asHeader(),
                         cell(bed, season, IN_IT),
                         cell(bed, season, FREED),
-                        cell(bed, season, releases.toTheNextCrop(bed, season)),
+                        cell(bed, season, NEXT),
                         cell(bed, season, LINE),
                         cell(bed, season, AMENDMENTS),
                         cell(bed, season, END),
@@ -178,7 +176,6 @@ final class ReleaseTables {
             header.addAll(Signed.three(column.data()));
             header.add(column.data() + "_unknown_pieces");
         });
-        header.addAll(Signed.three("to_the_end_of_the_next_crop"));
         header.addAll(List.of("days_bare", "days_mulch", "days_tarp", "next_crops", "entries"));
         List<List<String>> rows = new ArrayList<>();
         asked.beds().forEach(bed -> asked.seasons().forEach(season -> rows.add(row(bed, season))));
@@ -192,11 +189,10 @@ final class ReleaseTables {
                 Double.toString(asked.trends().inputs().of(bed, season).squareMetres()),
                 releases.unit.unit()));
         for (Column column : ALL) {
-            Sum sum = releases.sum(bed, season, column.sum());
+            Sum sum = releases.sum(bed, season, column.figure());
             row.addAll(signed.data(releases.perSquareMetre(bed, season, sum)));
             row.add(Integer.toString(sum.unknown()));
         }
-        row.addAll(signed.data(releases.perSquareMetre(bed, season, releases.toTheNextCrop(bed, season))));
         Map<Ground, Long> days = asked.trends().days(bed, season);
         List.of(Ground.BARE, Ground.MULCH, Ground.TARP)
                 .forEach(ground -> row.add(Long.toString(days.getOrDefault(ground, 0L))));

@@ -19,9 +19,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -35,12 +35,10 @@ final class SoilCarbonChapter {
     private static final Swatch AMG = new Swatch("a", "AMGv2, estimated", new Color(0x8a3c00), Swatch.Pattern.HATCHED);
     private static final Swatch ICBM = new Swatch("i", "ICBM, estimated", new Color(0x004c80), Swatch.Pattern.DOTTED);
 
-    private final SeasonsAsked asked;
     private final Soil soil;
     private final SoilTables tables;
 
     SoilCarbonChapter(SeasonsAsked asked) {
-        this.asked = asked;
         this.soil = Soil.of(
                 asked.book().farm(),
                 asked.trends().returned(),
@@ -231,7 +229,7 @@ final class SoilCarbonChapter {
 
     /** What the balances take for granted. */
     private Optional<Block> assumed() {
-        SortedSet<String> said = new TreeSet<>();
+        NavigableSet<String> said = new TreeSet<>();
         for (BedSoil bed : soil.beds()) {
             for (SoilBalance balance : bed.balances().subList(0, 2)) {
                 balance.missing().stream()
@@ -251,7 +249,7 @@ final class SoilCarbonChapter {
     }
 
     private List<CoefficientLine> coefficients() {
-        SortedSet<String> causes = new TreeSet<>();
+        NavigableSet<String> causes = new TreeSet<>();
         Set<String> sets = new LinkedHashSet<>();
         if (!tables.places().isEmpty()) {
             sets.addAll(List.of("matter", "detection"));

@@ -37,6 +37,11 @@ final class FourSeasons {
                             "--book",
                             "heron");
                 }
+                try (var normals = Objects.requireNonNull(
+                        FourSeasons.class.getResourceAsStream("heron-bottom-normals.csv"), "normals")) {
+                    Files.copy(normals, desk.folder().resolve("normals.csv"));
+                }
+                desk.run("weather", "--add", "normals.csv", "--book", "heron");
                 write(desk, "heron", "report");
                 return desk.folder();
             } catch (IOException failed) {

@@ -90,7 +90,7 @@ final class BedReading {
                 since,
                 Optional.ofNullable(state.tarp()).map(BedState.Laid::since),
                 lies(since),
-                going.stream().map(BedReading::wentIn).toList(),
+                going.stream().map(this::wentIn).toList(),
                 readiness.map(known -> sum(each -> each.mass.times(each.shareLeft(at)))
                         .by("what went in x share left by decomposition days")),
                 readiness.flatMap(known -> share(at)),
@@ -137,8 +137,8 @@ final class BedReading {
                         + "; weigh quadrats (bedledger did quadrats)";
     }
 
-    private static String wentIn(Going each) {
-        return each.piece.what() + ": " + each.mass.inWords() + " dry, "
+    private String wentIn(Going each) {
+        return each.piece.what() + ": " + pieces.unit.words(each.mass) + " dry, "
                 + each.piece.evidence().words()
                 + (each.piece.isSharedByArea() ? ", shared by area" : "");
     }
@@ -219,7 +219,10 @@ final class BedReading {
                 - sum(each -> each.mass.times(each.shareOnTop(at))).best();
         if (buried > 0.005 * squareMetres) {
             remarks.add(String.format(
-                    Locale.ROOT, "about %.1f kg of it is worked in: it covers nothing, but a seeder meets it", buried));
+                    Locale.ROOT,
+                    "about %.1f %s of it is worked in: it covers nothing, but a seeder meets it",
+                    buried / pieces.unit.kilograms(),
+                    pieces.unit.name()));
         }
     }
 

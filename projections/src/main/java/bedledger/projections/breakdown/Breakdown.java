@@ -3,6 +3,7 @@ package bedledger.projections.breakdown;
 import bedledger.language.BedId;
 import bedledger.language.BedState;
 import bedledger.language.Farm;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.returned.Options;
 import bedledger.projections.returned.Return;
 import bedledger.projections.returned.Returned;
@@ -38,22 +39,35 @@ public final class Breakdown {
      * @param cover the share of a bed that may be covered when it is ready, 0 to 1; empty for the table's
      */
     public static Breakdown of(Farm farm, Tables tables, Weather weather, LocalDate on, Optional<Double> cover) {
+        return of(farm, tables, weather, on, cover, MassUnit.KILOGRAM);
+    }
+
+    /** The same with sentences that speak of masses in a unit. */
+    public static Breakdown of(
+            Farm farm, Tables tables, Weather weather, LocalDate on, Optional<Double> cover, MassUnit unit) {
         List<BedId> waiting =
                 farm.beds().stream().filter(bed -> waits(farm, bed, on)).toList();
-        return of(farm, tables, weather, on, cover, waiting);
+        return of(farm, tables, weather, on, cover, unit, waiting);
     }
 
     /** The same for one bed alone, without folding the others; empty if it does not wait. */
     public static Optional<BedBreakdown> of(Farm farm, Tables tables, Weather weather, LocalDate on, BedId bed) {
         return waits(farm, bed, on)
-                ? of(farm, tables, weather, on, Optional.empty(), List.of(bed)).bed(bed)
+                ? of(farm, tables, weather, on, Optional.empty(), MassUnit.KILOGRAM, List.of(bed))
+                        .bed(bed)
                 : Optional.empty();
     }
 
     private static Breakdown of(
-            Farm farm, Tables tables, Weather weather, LocalDate on, Optional<Double> cover, List<BedId> waiting) {
-        Returned returned = Returned.of(Recent.of(farm, waiting, on), tables, on, Options.DEFAULT);
-        Pieces pieces = new Pieces(farm, tables, weather, returned);
+            Farm farm,
+            Tables tables,
+            Weather weather,
+            LocalDate on,
+            Optional<Double> cover,
+            MassUnit unit,
+            List<BedId> waiting) {
+        Returned returned = Returned.of(Recent.of(farm, waiting, on), tables, on, Options.DEFAULT.speaking(unit));
+        Pieces pieces = new Pieces(farm, tables, weather, returned, unit);
         waiting.forEach(bed -> pieces.of(bed).stream().map(Return::day).forEach(pieces::reachBackTo));
         Map<String, FarmRate> rates = new Looks(pieces, returned).rates();
         return new Breakdown(pieces, rates, cover, waiting);

@@ -4,6 +4,7 @@ import bedledger.language.Entry;
 import bedledger.language.Softness;
 import bedledger.language.Words;
 import bedledger.projections.estimate.Estimate;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.estimate.SampleWarning;
 import bedledger.projections.returned.Left;
 import bedledger.projections.tables.Range;
@@ -53,7 +54,7 @@ record Look(Entry entry, Going piece, Of of, int day, double share, double error
     }
 
     /** Quadrats cut after flailing; {@code dry} is what was found, kg. */
-    static Look quadrats(Left left, Estimate dry, Going piece, int day) {
+    static Look quadrats(Left left, Estimate dry, Going piece, int day, MassUnit unit) {
         double in = piece.mass.best();
         double found = dry.best();
         double sampling = dry.hasBand()
@@ -73,7 +74,7 @@ record Look(Entry entry, Going piece, Of of, int day, double share, double error
                 day,
                 found / in,
                 times * Math.hypot(sampling, mass) / in,
-                "quadrats, " + dry.inWords() + " dry" + weight);
+                "quadrats, " + unit.words(dry) + " dry" + weight);
     }
 
     double logLikelihood(double modelled) {

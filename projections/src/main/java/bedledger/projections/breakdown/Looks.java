@@ -86,7 +86,7 @@ final class Looks {
         }
         if (each.left().isPresent()) {
             return each.left().get().dry().stream()
-                    .map(dry -> Look.quadrats(each.left().get(), dry, going, day))
+                    .map(dry -> Look.quadrats(each.left().get(), dry, going, day, pieces.unit))
                     .toList();
         }
         Observation.TarpChecked check = (Observation.TarpChecked) each.entry().fact();

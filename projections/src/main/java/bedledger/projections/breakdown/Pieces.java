@@ -2,6 +2,7 @@ package bedledger.projections.breakdown;
 
 import bedledger.language.BedId;
 import bedledger.language.Farm;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.history.BedAreas;
 import bedledger.projections.returned.BedShare;
 import bedledger.projections.returned.Return;
@@ -25,17 +26,19 @@ final class Pieces {
     final Tables tables;
     final Weather weather;
     final LocalDate on;
+    final MassUnit unit;
     final BedAreas areas;
     private final Map<BedId, List<Return>> byBed = new HashMap<>();
     private final Map<BedId, BedDays> days = new HashMap<>();
     private LocalDate from;
     private Optional<Climate> climate = Optional.empty();
 
-    Pieces(Farm farm, Tables tables, Weather weather, Returned returned) {
+    Pieces(Farm farm, Tables tables, Weather weather, Returned returned, MassUnit unit) {
         this.farm = farm;
         this.tables = tables;
         this.weather = weather;
         this.on = returned.asOf();
+        this.unit = unit;
         this.areas = new BedAreas(farm);
         this.from = on;
         returned.pieces().stream()

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import bedledger.language.BedId;
 import bedledger.language.Entry;
+import bedledger.projections.estimate.MassUnit;
 import bedledger.projections.returned.Options;
 import bedledger.projections.returned.Returned;
 import bedledger.projections.tables.TableFile;
@@ -26,7 +27,7 @@ class FarmRateTest {
 
     private Going going(String day) {
         Returned returned = Returned.of(farm.book.farm(), Coburn.TABLES, LocalDate.parse(day), Options.DEFAULT);
-        Pieces pieces = new Pieces(farm.book.farm(), Coburn.TABLES, farm.weather(), returned);
+        Pieces pieces = new Pieces(farm.book.farm(), Coburn.TABLES, farm.weather(), returned, MassUnit.KILOGRAM);
         BedId bed = new BedId("C1");
         pieces.reachBackTo(pieces.of(bed).get(0).day());
         return pieces.going(pieces.of(bed).get(0), bed, Map.of()).orElseThrow();
