@@ -17,6 +17,7 @@ import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.verify.Verdict;
 import bedledger.projections.findings.Findings;
 import bedledger.projections.findings.Outcome;
+import bedledger.projections.findings.RuleBook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStreamWriter;
@@ -60,7 +61,7 @@ final class Pages {
 
     /** Whether this version has the rule book that the farm works by. */
     private boolean judged() {
-        return book.opened().rules().equals("us");
+        return RuleBook.of(book.opened().rules()).isPresent();
     }
 
     /** How many findings there are of each outcome, and what is not met; empty where nothing could be judged. */

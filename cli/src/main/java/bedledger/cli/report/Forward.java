@@ -26,8 +26,7 @@ final class Forward {
 
     List<Phrase> of(Place place) {
         List<Phrase> lines = new ArrayList<>();
-        graph.node(place.key())
-                .ifPresent(node -> gather(Trace.of(graph, node).forward(), lines));
+        graph.node(place.key()).ifPresent(node -> gather(Trace.of(graph, node).forward(), lines));
         return lines;
     }
 

@@ -19,6 +19,8 @@ final class Mutations {
             List.of("lines.jsonl", "lines.jsonl", "findings.json", "returned.csv", "report.html");
     private static final List<String> SEALS = List.of("checkpoint.txt", "key.txt", "consistency.txt");
 
+    private static final int MOST_OF_A_SMALL_ONE = 60_000;
+
     /** Bits and bytes of the zip itself. */
     static String ofBytes(byte[] whole, Path to, RandomGenerator random) throws IOException {
         byte[] bytes = whole.clone();
@@ -122,7 +124,9 @@ final class Mutations {
     private static String files(Map<String, byte[]> members, RandomGenerator random) {
         String one = any(members, random);
         String other = any(members, random);
-        if (random.nextBoolean()) {
+        // What the writer of a packet would not write, too large a file, is among the hostile ones.
+        boolean fits = Math.max(content(members, one).length, content(members, other).length) < MOST_OF_A_SMALL_ONE;
+        if (!fits || random.nextBoolean()) {
             members.remove(one);
             return "without " + one;
         }

@@ -230,10 +230,11 @@ class PacketTest {
     }
 
     @Test
-    void aBookOfRulesThatAreNotHereIsPackedWithoutJudging() {
+    void aFarmUnderTheOtherRuleBookIsJudgedByIt() {
         farm.run("new eu --farm \"Ash Corner\" --rules eu --practice --written 2025-02-10T18:00 --time-zone UTC");
         farm.run("packet --out eu.zip --book eu");
-        assertThat(Repacked.of(folder.resolve("eu.zip")).text("findings.json")).contains("\"judged\" : false");
-        assertThat(inspected(Exit.OK, "eu.zip")).contains("Everything agrees.").doesNotContain("The rule book");
+        assertThat(Repacked.of(folder.resolve("eu.zip")).text("findings.json"))
+                .contains("\"rules\" : \"eu\"", "\"judged\" : true");
+        assertThat(inspected(Exit.OK, "eu.zip")).contains("Everything agrees.", "The rule book on");
     }
 }

@@ -63,7 +63,7 @@ public final class PacketZip {
         long end = file.position();
         if (end > LARGEST || counted.size > MemberNames.most(name)) {
             throw new IOException("the packet is too large: " + name + " comes to " + counted.size
-                    + " bytes, and a packet holds at most 4 GiB");
+                    + " bytes (at most " + MemberNames.most(name) + "; the whole at most 4 GiB)");
         }
         byte[] header = header(bytes, deflated, counted.crc.getValue(), end - data, counted.size);
         file.write(ByteBuffer.wrap(header), offset);
