@@ -39,8 +39,11 @@ class PacketTest {
         all.addAll(List.of(words));
         SampleFarm.Answer answer = SampleFarm.run(folder, all.toArray(String[]::new));
         assertThat(answer.exit()).as("%s", answer).isEqualTo(exit);
-        assertThat(answer.out().lines())
-                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(90));
+        if (!all.contains("--csv")) {
+            // A key is a word of its own, and longer than a line.
+            assertThat(answer.out().lines())
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(90));
+        }
         return answer.out().replaceAll("\\s+", " ");
     }
 

@@ -62,8 +62,8 @@ public final class PacketZip {
         }
         long end = file.position();
         if (end > LARGEST || counted.size > MemberNames.most(name)) {
-            throw new IOException("the packet is too large: " + name + " comes to " + counted.size
-                    + " bytes (at most " + MemberNames.most(name) + "; the whole at most 4 GiB)");
+            throw new IOException("the packet is too large: " + name + " comes to " + counted.size + " bytes (at most "
+                    + MemberNames.most(name) + "; the whole at most 4 GiB)");
         }
         byte[] header = header(bytes, deflated, counted.crc.getValue(), end - data, counted.size);
         file.write(ByteBuffer.wrap(header), offset);
