@@ -151,7 +151,7 @@ public record Ranges(
                 line(graphics, x - wide / 2 - 3, best, x + wide / 2 + 3, best, 2.6f);
                 Ink.words(graphics, mark.swatch().letter(), x, bottom + SIZE, 0.5, Faces.bold(SIZE));
             }
-            String over = figures.apply(mark.best()) + (mark.incomplete() ? "+?" : "");
+            String over = figures.apply(mark.best()) + (mark.incomplete() ? "?" : "");
             if (!over.isEmpty()) {
                 Ink.words(graphics, over, x, top - (mark.measured() ? RADIUS : 0) - 4, 0.5, Faces.plain(SIZE));
             }

@@ -47,7 +47,9 @@ public enum ReleaseFigure {
             case NITROGEN -> release.nitrogen();
             case FREED -> release.freed();
             case TO_THE_NEXT_CROP -> release.following().flatMap(ReleaseFigure::together);
-            case COVER_CROP_LINE, AMENDMENTS -> release.otherWay().map(OtherWay::kilograms);
+            // Neither rule ever says less than nothing.
+            case COVER_CROP_LINE, AMENDMENTS ->
+                release.otherWay().map(OtherWay::kilograms).map(Estimate::clippedAtZero);
             case IN_THE_END -> release.inTheEnd();
             case ON_LEAKY_DAYS -> release.uncaught().flatMap(Uncaught::onLeakyDays);
             case UNDER_TARP -> release.uncaught().flatMap(Uncaught::underTarp);

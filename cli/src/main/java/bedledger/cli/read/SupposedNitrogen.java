@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,11 +36,21 @@ record SupposedNitrogen(ReadBook book, String words, Supposing supposing, Nitrog
             @Nullable Sourced difference) {}
 
     private record Three(ReleaseFigure figure, Sum recorded, Sum supposed) {
+        /** Empty too where nothing seems to leave but not all is known: it may be the very piece that was hauled off. */
         Optional<Estimate> difference() {
             Optional<Estimate> after =
                     supposed.pieces() == 0 ? recorded.known().map(each -> each.times(0)) : supposed.known();
             return recorded.known()
-                    .flatMap(one -> after.map(two -> one.minus(two).by(METHOD)));
+                    .flatMap(one -> after.map(two -> less(one, two)))
+                    .filter(each -> recorded.isComplete() || each.best() != 0);
+        }
+
+        /** What is the same on both sides differs by nothing, not by what rounding leaves. */
+        private static Estimate less(Estimate one, Estimate two) {
+            Estimate difference = one.minus(two);
+            double size = Math.max(Math.abs(difference.low()), Math.abs(difference.high()));
+            Estimate kept = size <= 1e-9 * Math.abs(one.best()) ? Estimate.exact(0, one.unit()) : difference;
+            return kept.by(METHOD);
         }
 
         boolean isShown() {
@@ -101,6 +112,9 @@ record SupposedNitrogen(ReadBook book, String words, Supposing supposing, Nitrog
                 "If " + words + " (supposed, not written): nitrogen of everything that went back by " + recorded.asOf()
                         + ", " + unit.name() + ": best (low–high); below 0 is locked up");
         TextTable table = new TextTable("bed", "nitrogen", "as recorded", "if hauled off", "difference");
+        paragraph(
+                out,
+                "Of " + supposing.hauls().stream().map(SupposedReady::words).collect(Collectors.joining("; ")) + ".");
         beds().forEach(bed -> of(bed).forEach(each -> table.row(
                 bed,
                 each.figure().words(),

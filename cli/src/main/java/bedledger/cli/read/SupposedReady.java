@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * What is left and when beds are ready, as recorded beside what it would be under a supposition.
@@ -54,6 +55,9 @@ record SupposedReady(ReadBook book, String words, Supposing supposing, Breakdown
                 out,
                 "If " + words + " (supposed, not written): what is left on " + day + ", and when ready for "
                         + use.words() + ":");
+        paragraph(
+                out,
+                "Of " + supposing.hauls().stream().map(SupposedReady::words).collect(Collectors.joining("; ")) + ".");
         TextTable table = new TextTable("bed", "", "as recorded", "if hauled off");
         for (BedId bed : beds()) {
             recorded.bed(bed).ifPresent(one -> supposed.bed(bed).ifPresent(two -> rows(table, use, one, two)));
@@ -68,6 +72,12 @@ record SupposedReady(ReadBook book, String words, Supposing supposing, Breakdown
         paragraph(out, ReadyView.DECIDES);
         out.println();
         paragraph(out, "What was done to the bed later is left as recorded. " + Estimate.RULE);
+    }
+
+    /** Such as "K1 broccoli to 2025-07-01". */
+    static String words(Supposing.HauledOff haul) {
+        return haul.cropping().bed() + " " + haul.cropping().crop()
+                + haul.cropping().ended().map(day -> " to " + day).orElse("");
     }
 
     private void rows(TextTable table, Use use, BedBreakdown one, BedBreakdown two) {

@@ -42,7 +42,6 @@ final class BreakdownTables {
                                 "left",
                                 "of what went in",
                                 "covers of the bed",
-                                "weather since then",
                                 "entries"),
                         waiting.stream().map(this::left).toList())
                 .numbersIn(5, 8);
@@ -58,7 +57,6 @@ final class BreakdownTables {
                 Cell.number(bed.left().map(asked.book().massUnit()::words).orElse("incomplete")),
                 Cell.number(percent(bed.share())),
                 Cell.number(percent(bed.cover())),
-                Cell.of(bed.coverage().map(Coverage::words).orElse("not known")),
                 Cell.of(SeasonsAsked.entries(bed.entries())));
     }
 
@@ -78,7 +76,8 @@ final class BreakdownTables {
                 columns,
                 waiting.stream()
                         .map(bed -> new Table.Group(
-                                "Bed " + bed.bed() + ": " + practice(bed),
+                                "Bed " + bed.bed() + ": " + practice(bed) + "; weather since the crop ended: "
+                                        + bed.coverage().map(Coverage::words).orElse("not known"),
                                 columns.size(),
                                 bed.ready().isEmpty()
                                         ? List.of(Row.of(

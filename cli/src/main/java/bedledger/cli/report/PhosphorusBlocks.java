@@ -106,7 +106,8 @@ final class PhosphorusBlocks {
         Map<String, NavigableSet<String>> gaps = new LinkedHashMap<>();
         balances.forEach(each -> each.missing()
                 .forEach(gap -> gaps.computeIfAbsent(
-                                gap + "; note your own value (bedledger did own-value) or the weight",
+                                gap.replaceAll(" \\(#[^)]*\\)", "")
+                                        + "; note your own value (bedledger did own-value) or the weight",
                                 one -> new TreeSet<>())
                         .add(each.bed().name())));
         return gaps;

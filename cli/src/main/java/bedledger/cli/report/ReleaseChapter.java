@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 /** What the nitrogen of returned matter does: set free or locked up, for the next crop or for nobody; and phosphorus. */
 final class ReleaseChapter {
     private static final int SMALL = 285;
-    private static final int HIGH = 220;
+    private static final int HIGH = 190;
     private static final Swatch BY_THE_DAY =
             new Swatch("s", "set free by the day asked (STICS)", new Color(0x00634a), Swatch.Pattern.HATCHED);
     private static final Swatch NEXT =
@@ -31,7 +31,7 @@ final class ReleaseChapter {
     private static final Swatch LINE =
             new Swatch("p", "shoots, to the next crop (PNW 636)", new Color(0x7d3c63), Swatch.Pattern.DOTTED);
     private static final Swatch AMENDMENTS =
-            new Swatch("r", "manure, compost, to the next crop (RB209)", new Color(0xd98f00), Swatch.Pattern.SOLID);
+            new Swatch("r", "manure and compost (RB209)", new Color(0xd98f00), Swatch.Pattern.SOLID);
 
     private final SeasonsAsked asked;
     private final Releases releases;
@@ -62,7 +62,8 @@ final class ReleaseChapter {
         blocks.add(
                 Block.text(
                         "Days of the season on which nothing grew on the bed, and what of that season's returns was set"
-                                + " free on such days within a year of its return; spans on which nitrogen is locked up are left out. Rain can"
+                                + " free on such days within a year of its return; spans on which nitrogen is locked up are left out, and what one piece locks up is not set against what another sets free, so it is at most so"
+                                + " much. Rain can"
                                 + " carry nitrate away on bare and on mulched days; under a tarp it stands as nitrate until the tarp comes off."));
         blocks.add(Block.table(tables.uncaught()));
         autumn().ifPresent(blocks::add);
@@ -83,7 +84,7 @@ final class ReleaseChapter {
         return "In " + releases.unit.unit()
                 + " of bed top, by the season in which it went back; below 0 is locked up by the"
                 + " microbes that rot it. All of it is estimated: no figure of this chapter was measured. A box reaches from low"
-                + " to high, the thick line in it is the best value; “+?” means a part is not known. Residues go through the"
+                + " to high, the thick line in it is the best value; “?” over it means that a part is not known. Residues go through the"
                 + " residue module of STICS v8; the line of PNW 636 stands beside it, made for cover crops and stretched to"
                 + " vegetable leaves, for shoots and the next crop alone. Compare p with n, not with s. Of manure and compost"
                 + " only the next crop's share is known (RB209). Neither way knows these beds: where they differ, the truth may"
@@ -173,6 +174,7 @@ final class ReleaseChapter {
     private Optional<Block> autumn() {
         List<String> rich = releases.nitrogen.releases().stream()
                 .filter(Release::highNitrogenInAutumn)
+                .filter(each -> each.inTheEnd().filter(end -> end.best() > 0).isPresent())
                 .map(each -> each.bed() + ", " + each.piece().what() + ", worked in "
                         + each.workedIn().orElseThrow()
                         + ": rich in nitrogen and nothing sown soon after, at risk of leaching over winter (Agneessens & De"

@@ -7,6 +7,7 @@ import bedledger.cli.chart.Swatch;
 import bedledger.language.BedId;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.soil.BedSoil;
+import bedledger.projections.soil.Profile;
 import bedledger.projections.soil.Sampling;
 import bedledger.projections.soil.Soil;
 import bedledger.projections.soil.SoilBalance;
@@ -65,12 +66,19 @@ final class SoilCarbonChapter {
                 "Carbon of the fine earth in t/ha, whatever the book's units. Nothing here is evidence that carbon"
                         + " rose or fell unless the samples differ by more than could be told from chance and were taken and tested the"
                         + " same way; whether they do is said bed by bed below."));
-        blocks.add(Block.points(incomplete()));
+        List<String> gaps = incomplete();
+        if (!gaps.isEmpty()) {
+            blocks.add(Block.points(gaps));
+        }
         blocks.add(Block.heading("As sampled, over the same mass of fine earth"));
-        blocks.add(Block.text(sampledWords()));
+        if (!tables.places().isEmpty()) {
+            blocks.add(Block.text(sampledWords()));
+        }
         pictures().ifPresent(blocks::add);
         blocks.add(Block.table(tables.samplings()));
-        blocks.add(Block.points(told()));
+        if (!tables.places().isEmpty()) {
+            blocks.add(Block.points(told()));
+        }
         blocks.add(Block.heading("Two published balances"));
         blocks.add(Block.text(balanceWords()));
         balances().ifPresent(blocks::addAll);
@@ -105,7 +113,7 @@ final class SoilCarbonChapter {
                 + " mean of those on record. A box reaches from low to high about the line of no change: the share of returned"
                 + " carbon that becomes humus differs two- to threefold between AMG, Guzman et al. 2014 and ICBM, and a box holds"
                 + " all of them. A box that reaches above and below the line tells neither. AMGv2 is Clivot et al. 2019; ICBM is"
-                + " Andren & Katterer 1997, in whose r water and warmth are one judged figure. Neither was fitted on permanent"
+                + " Andren & Katterer 1997, in whose r water and warmth are one judged figure. All humus is taken to stay in the depth sampled last. Neither was fitted on permanent"
                 + " vegetable beds. They are estimates, not findings.";
     }
 
@@ -163,6 +171,17 @@ final class SoilCarbonChapter {
                     .ifPresent(each -> said.add(names(beds)
                             + ": the last samples do not reach the mass of the first ones; sample a layer deeper, so that"
                             + " the whole depth can be compared."));
+            if (samplings.stream()
+                            .flatMap(each -> each.profile().stream())
+                            .mapToDouble(Profile::depth)
+                            .distinct()
+                            .count()
+                    > 1) {
+                said.add(names(beds)
+                        + ": not all sampled to one depth. A deeper sample is cut by proportion, as if its carbon were the same"
+                        + " all the way down; soil is mostly richer at the top, so a shallower sampling seems to hold more than"
+                        + " it does.");
+            }
             samplings.stream().flatMap(each -> each.words().stream()).forEach(said::add);
         });
         return said;

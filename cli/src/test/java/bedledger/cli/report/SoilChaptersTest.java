@@ -113,7 +113,9 @@ class SoilChaptersTest {
                 .contains("Incomplete (N1)", "no weather is known", "bedledger did check-tarp");
         assertThat(chapter(page, "soil-carbon"))
                 .contains("Incomplete (N1): a soil sample", "bedledger did sample-soil")
-                .doesNotContain("chart");
+                .doesNotContain("A dot is");
+        assertThat(page.all("svg").stream().map(svg -> svg.getAttribute("id")))
+                .noneMatch(id -> id.startsWith("chart-soil") || id.startsWith("chart-breakdown"));
     }
 
     /** By hand: 2 % over 20 cm at 1.30 is 52.0 t C/ha in 2600 t of earth; at 1.43 it is 57.2 in 2860 t, but again 52.0 in 2600 t. */

@@ -31,7 +31,7 @@ final class StateWords {
         lying(said, "drip: ", state.drip());
         lying(said, "under ", state.rowCover());
         if (empty(state)) {
-            said.add("nothing stands in it and no tarp, mulch, drip or row cover lies on it, as far as the book says");
+            said.add("nothing stands in it and nothing was laid on it, as far as the book says");
         }
         return List.copyOf(said);
     }
