@@ -77,9 +77,14 @@ class AuditPaperTest {
     @Test
     void theHeadOfALongTableStandsOnEveryPageOfIt() throws IOException {
         List<String> register = pages(PAPER).stream()
-                .filter(page -> page.lines().filter(line -> line.matches("#[0-9]+ 20.*")).count() > 5)
+                .filter(page -> page.lines()
+                                .filter(line -> line.matches("#[0-9]+ 20.*"))
+                                .count()
+                        > 5)
                 .toList();
-        assertThat(register).hasSizeGreaterThan(1).allSatisfy(page -> assertThat(page).contains("leaf hash"));
+        assertThat(register)
+                .hasSizeGreaterThan(1)
+                .allSatisfy(page -> assertThat(page).contains("leaf hash"));
     }
 
     @Test

@@ -46,7 +46,8 @@ class PaperTest {
             document.addPage(new PDPage());
             document.save(bare);
         }
-        assertThat(Conformance.failures(bare.toByteArray(), PDFAFlavour.PDFUA_1)).isNotEmpty();
+        assertThat(Conformance.failures(bare.toByteArray(), PDFAFlavour.PDFUA_1))
+                .isNotEmpty();
     }
 
     @Test
