@@ -14,6 +14,7 @@ import java.util.List;
 record Audit(
         TitlePart title,
         GapsPart gaps,
+        HerePart here,
         FindingsPart findings,
         LandPart land,
         SeedPart seed,
@@ -42,6 +43,7 @@ record Audit(
         return new Audit(
                 new TitlePart(asked, seal, made),
                 GapsPart.of(asked),
+                new HerePart(asked),
                 new FindingsPart(asked, lines),
                 new LandPart(asked, tables),
                 new SeedPart(asked, tables, new Forward(asked, graph)),

@@ -117,12 +117,8 @@ final class BalancePart {
     private List<Phrase> remarks(BalanceTable table, CropBalance balanced) {
         List<Phrase> remarks = new ArrayList<>(table.missing());
         LocalDate to = balanced.balance().to();
-        List<Long> after = movesAfter(balanced.crop(), to);
-        if (!after.isEmpty()) {
-            remarks.add(Phrase.strong("Not in it")
-                    .plus(": what came in or went out after " + to + " ")
-                    .plus(asked.links().entries(after))
-                    .plus(", for the store was not counted since; to " + asked.day() + " the balance is incomplete."));
+        if (to.isBefore(asked.day())) {
+            remarks.add(after(balanced.crop(), to));
         }
         balanced.oversold()
                 .forEach(lot -> remarks.add(Phrase.strong("More went out than it held")
@@ -130,6 +126,18 @@ final class BalancePart {
                         .plus(asked.links().place(lot.lot()))
                         .plus(", " + lot.left().orElseThrow() + " on paper.")));
         return remarks;
+    }
+
+    /** A balance ends with the last count; what lies between it and the day asked is said, not guessed. */
+    private Phrase after(CropName crop, LocalDate to) {
+        List<Long> moved = movesAfter(crop, to);
+        Phrase said = Phrase.strong("To " + asked.day() + " incomplete")
+                .plus(": the store was not counted after " + to + "; what came in or went out since, ");
+        return said.plus(
+                        moved.isEmpty()
+                                ? Phrase.of("none on record,")
+                                : asked.links().entries(moved).plus(","))
+                .plus(" is not in it.");
     }
 
     List<CropPart> crops() {

@@ -47,8 +47,9 @@ final class Forward {
     }
 
     private Phrase outlet(Link link) {
-        String name = graph.node(link.to()).map(Node::name).orElse(link.to());
-        Phrase said = Phrase.of(link.words().isEmpty() ? name : link.words() + " " + name);
+        Node to = graph.node(link.to()).orElseThrow();
+        String where = to.kind() == Node.Kind.STORE ? to.said() : to.name();
+        Phrase said = Phrase.of(link.words().isEmpty() ? where : link.words() + ", " + where);
         return link.entries().isEmpty()
                 ? said
                 : said.plus(" ").plus(asked.links().entries(link.entries()));

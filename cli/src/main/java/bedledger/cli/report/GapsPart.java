@@ -2,7 +2,6 @@ package bedledger.cli.report;
 
 import bedledger.projections.gaps.Gap;
 import bedledger.projections.gaps.Gaps;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -25,7 +24,7 @@ record GapsPart(Asked asked, Gaps gaps) {
     }
 
     Table table() {
-        List<String> columns = List.of("about", "what is not here", "what would answer it");
+        List<String> columns = List.of("about", "what is not here, and what would answer it");
         return Table.grouped(
                 "table-gaps",
                 "Not in the book on " + gaps.day(),
@@ -41,11 +40,15 @@ record GapsPart(Asked asked, Gaps gaps) {
     }
 
     private Row row(Gap gap) {
-        List<Phrase> says = new ArrayList<>(List.of(asked.links().linked(gap.says())));
-        if (!gap.entries().isEmpty()) {
-            says.add(Phrase.of("seen from ").plus(asked.links().entries(gap.entries())));
-        }
+        Phrase says = asked.links().linked(gap.says());
         return Row.of(
-                Cell.of(gap.subject()).asHeader(), Cell.of(says), Cell.of(Phrase.code("bedledger " + gap.command())));
+                Cell.of(gap.subject()).asHeader(),
+                Cell.of(List.of(
+                        gap.entries().isEmpty()
+                                ? says
+                                : says.plus(" Seen from ")
+                                        .plus(asked.links().entries(gap.entries()))
+                                        .plus("."),
+                        Phrase.code("bedledger " + gap.command()))));
     }
 }

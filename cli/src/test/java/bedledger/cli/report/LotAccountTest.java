@@ -36,7 +36,7 @@ class LotAccountTest {
         Page page = desk.report("farm", "--on", "2025-12-31");
         assertThat(Page.text(page.all("main").get(0)))
                 .contains("No field is on record.", "No seed is on record.", "No sale is on record.")
-                .contains("Nothing was corrected or struck.", "Nothing in the record is judged by it.");
+                .contains("Nothing was corrected or struck.", "Rules by which nothing in the record is judged");
     }
 
     @Test
