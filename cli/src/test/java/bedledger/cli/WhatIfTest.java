@@ -38,7 +38,8 @@ class WhatIfTest {
 
     @Test
     void nitrogenAsSupposedAndWhatLeavesMakeUpWhatIsRecorded() throws IOException {
-        JsonNode supposed = json("nitrogen K1 --on 2025-08-10 --if-hauled-off 60%").path("supposed");
+        JsonNode supposed =
+                json("nitrogen K1 --on 2025-08-10 --if-hauled-off 60%").path("supposed");
         assertThat(supposed.path("supposed").asText()).startsWith("60 %").contains("hauled off");
         JsonNode inIt = supposed.path("beds").path(0).path("kilograms").path("in it");
         double recorded = best(inIt, "recorded");
