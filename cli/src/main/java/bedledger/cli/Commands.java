@@ -1,9 +1,9 @@
 package bedledger.cli;
 
-import bedledger.cli.packet.InspectCommand;
-import bedledger.cli.packet.PacketCommand;
 import bedledger.cli.due.DueCommand;
 import bedledger.cli.due.TodayCommand;
+import bedledger.cli.packet.InspectCommand;
+import bedledger.cli.packet.PacketCommand;
 import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
