@@ -11,6 +11,7 @@ import bedledger.projections.findings.Outcome;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -111,6 +112,12 @@ public final class Report implements Callable<Integer> {
     }
 
     private Path wanted(ReadBook book, LocalDate day) {
+        if (out != null && out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            throw new Failure(
+                    Exit.USAGE,
+                    "--out '" + out + "' is the name of a PDF. Give the page's name, such as audit.html; the PDF is put"
+                            + " beside it.");
+        }
         return out == null
                 ? book.folder().root().resolve("reports").resolve("audit-" + day + ".html")
                 : around.folder().resolve(out);
