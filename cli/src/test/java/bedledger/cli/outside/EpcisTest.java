@@ -85,7 +85,7 @@ class EpcisTest {
         assertThat(schema().validate(harmed)).isNotEmpty();
     }
 
-    /** EPCIS 2.0, 7.4.1.2: an error is declared, the event stays, and names its correction. */
+    /** EPCIS 2.0, error declarations (the section, 7.4.1.2, is from memory): the event stays, and names its correction. */
     @Test
     void aCorrectedHarvestStaysAndNamesItsCorrection() {
         List<JsonNode> harvests = events("harvest").stream()
