@@ -2,6 +2,7 @@ package bedledger.cli;
 
 import bedledger.cli.due.DueCommand;
 import bedledger.cli.due.TodayCommand;
+import bedledger.cli.exchange.Export;
 import bedledger.cli.packet.InspectCommand;
 import bedledger.cli.packet.PacketCommand;
 import bedledger.cli.prove.BalanceCommand;
@@ -67,6 +68,7 @@ final class Commands {
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),
             of("packet", "Prove", "the sealed file for the certifier", PacketCommand::new),
             of("inspect", "Prove", "check a packet, trusting nothing in it", InspectCommand::new),
+            of("export", "Keep", "hand the record to other programs, in open standards", Export::new),
             of("rebuild", "Keep", "make the database anew from the journal", Rebuild::new));
 
     private static Command of(String name, String group, String says, Function<Surroundings, Callable<Integer>> make) {

@@ -3,6 +3,8 @@ package bedledger.cli.due;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
+import bedledger.cli.exchange.DueCalendar;
+import bedledger.cli.exchange.FreeFile;
 import bedledger.cli.read.Asking;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
@@ -12,6 +14,7 @@ import bedledger.projections.due.Asked;
 import bedledger.projections.due.Due;
 import bedledger.projections.due.DueItem;
 import bedledger.projections.due.PickWords;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -44,6 +47,10 @@ public final class DueCommand implements Callable<Integer> {
             description = "look so many days ahead (28); what may not be done yet is always told")
     int days;
 
+    @Option(names = "--ics", paramLabel = "FILE", description = "into a new calendar file too (iCalendar, RFC 5545)")
+    @Nullable
+    Path ics;
+
     @Mixin
     TarpOptions tarps = new TarpOptions();
 
@@ -61,7 +68,18 @@ public final class DueCommand implements Callable<Integer> {
         Due due = Due.of(
                 new Asked(Asking.may(book, day), Moments.of(around, book, day), day.plusDays(days), tarps.weeks()));
         DueView view = DueView.of(book, due);
+        if (ics != null) {
+            calendar(book, due, around.folder().resolve(ics));
+        }
         return new Output(around, options).print(view, DueView.table(view.items()), out -> print(book, due));
+    }
+
+    private void calendar(ReadBook book, Due due, Path file) {
+        DueCalendar calendar = DueCalendar.of(book, due, around.clock().instant());
+        around.err()
+                .println("Calendar of " + calendar.events() + " days written to "
+                        + FreeFile.write(file, calendar.text()));
+        calendar.remarks().forEach(around.err()::println);
     }
 
     private void print(ReadBook book, Due due) {

@@ -39,4 +39,28 @@ public final class ReadOptions {
         options.json = true;
         return options;
     }
+
+    /** The same for a command that has one form for each thing it hands out. */
+    public static final class OfExport {
+        @Option(
+                names = "--book",
+                paramLabel = "FOLDER",
+                description = "the book (else the one in this folder or above it)")
+        @Nullable
+        Path book;
+
+        @Option(
+                names = "--as-known-on",
+                paramLabel = "DAY",
+                description = "as the book stood at the end of that day: nothing written later counts")
+        @Nullable
+        String asKnownOn;
+
+        public ReadOptions reading() {
+            ReadOptions options = new ReadOptions();
+            options.book = book;
+            options.asKnownOn = asKnownOn;
+            return options;
+        }
+    }
 }
