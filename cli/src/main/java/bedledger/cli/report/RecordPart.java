@@ -69,10 +69,10 @@ record RecordPart(Asked asked, EntryTables tables, LeafHashes leaves) {
                 latestFirst.stream().mapToLong(tables.cells()::lag).sorted().toArray();
         double median = (lags[(lags.length - 1) / 2] + lags[lags.length / 2]) / 2.0;
         String middle = median == Math.rint(median) ? AuditCells.days((long) median) : median + " days";
-        return (lags.length == 1
-                        ? "1 entry was written as a new one"
-                        : lags.length + " entries were written as new ones")
-                + ". From the day of the work to the day of writing, the median is "
+        String count = lags.length == 1
+                ? "1 entry was written as a new one. "
+                : lags.length + " entries were written as new ones. ";
+        return count + "From the day of the work to the day of writing, the median is "
                 + middle + " and the largest is " + AuditCells.days(lags[lags.length - 1]) + ". From "
                 + AuditCells.days(tables.cells().lateFrom())
                 + " on it stands in bold, to be found more easily; no rule sets that number.";
