@@ -36,7 +36,6 @@ final class BreakdownTables {
                         List.of(
                                 "bed",
                                 "after",
-                                "ended",
                                 "tarp since",
                                 "went in",
                                 "left",
@@ -44,14 +43,14 @@ final class BreakdownTables {
                                 "covers of the bed",
                                 "entries"),
                         waiting.stream().map(this::left).toList())
-                .numbersIn(5, 8);
+                .numbersIn(4, 7);
     }
 
     private Row left(BedBreakdown bed) {
         return Row.of(
                 Cell.of(bed.bed().name()).asHeader(),
-                Cell.of(String.join(", ", bed.after())),
-                Cell.whole(bed.since().map(LocalDate::toString).orElse("not known")),
+                Cell.of(String.join(", ", bed.after())
+                        + bed.since().map(day -> ", ended " + day).orElse("")),
                 Cell.whole(bed.tarpedSince().map(LocalDate::toString).orElse("no tarp")),
                 Cell.of(String.join("; ", bed.wentIn())),
                 Cell.number(bed.left().map(asked.book().massUnit()::words).orElse("incomplete")),

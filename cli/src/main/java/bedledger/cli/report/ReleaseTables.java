@@ -49,14 +49,7 @@ final class ReleaseTables {
 
     Table freed() {
         List<String> columns = List.of(
-                "season",
-                IN_IT.title(),
-                FREED.title(),
-                NEXT.title(),
-                LINE.title(),
-                AMENDMENTS.title(),
-                END.title(),
-                "entries");
+                "season", IN_IT.title(), FREED.title(), NEXT.title(), LINE.title(), AMENDMENTS.title(), "entries");
         return byBed(
                 "table-release",
                 "Nitrogen of what went back in each season, in " + releases.unit.unit()
@@ -69,7 +62,6 @@ final class ReleaseTables {
                         cell(bed, season, NEXT),
                         cell(bed, season, LINE),
                         cell(bed, season, AMENDMENTS),
-                        cell(bed, season, END),
                         Cell.of(releases.total(bed, season)
                                 .map(total -> SeasonsAsked.entries(total.entries()))
                                 .orElse(""))));
@@ -85,7 +77,8 @@ final class ReleaseTables {
                         "days under a mulch",
                         "days under a tarp",
                         LEAKY.title(),
-                        TARPED.title()),
+                        TARPED.title(),
+                        END.title()),
                 (bed, season) -> {
                     Map<Ground, Long> days = asked.trends().days(bed, season);
                     return Row.of(
@@ -94,7 +87,8 @@ final class ReleaseTables {
                             Cell.number(Long.toString(days.getOrDefault(Ground.MULCH, 0L))),
                             Cell.number(Long.toString(days.getOrDefault(Ground.TARP, 0L))),
                             cell(bed, season, LEAKY),
-                            cell(bed, season, TARPED));
+                            cell(bed, season, TARPED),
+                            cell(bed, season, END));
                 });
     }
 

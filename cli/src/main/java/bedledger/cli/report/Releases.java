@@ -26,7 +26,9 @@ final class Releases {
 
     Releases(SeasonsAsked asked) {
         this.asked = asked;
-        this.unit = asked.perArea(Measure.NITROGEN);
+        PerArea exact = asked.perArea(Measure.NITROGEN);
+        // No decimals: the bands are tens of kilograms wide.
+        this.unit = new PerArea(exact.unit(), exact.times(), 0);
         this.nitrogen = Nitrogen.of(asked.book().farm(), asked.trends().returned(), asked.weather(), asked.options());
         nitrogen.releases()
                 .forEach(each -> releases.computeIfAbsent(each.bed(), bed -> new HashMap<>())

@@ -11,7 +11,10 @@ import java.util.Optional;
 record Signed(PerArea unit) {
     String words(double value) {
         String size = unit.words(Math.abs(value));
-        return value < 0 && !size.matches("[0.]*") ? "−" + size : size;
+        if (value >= 0 || size.matches("[0.]*")) {
+            return size;
+        }
+        return size.startsWith("<") ? "0" : "−" + size;
     }
 
     /** "3.1 (−2.0 to 4.8)", with a dagger where some coefficient in it has no known range. */
