@@ -194,10 +194,13 @@ final class ReleaseReading {
                 Optional.of(figures.freedOn(known, until, ground -> ground == Ground.TARPED)));
     }
 
-    /** Agneessens and De Neve 2014, in words only; the months and the threshold are a judgement. */
+    /** Agneessens and De Neve 2014, in words only; the months and the threshold are a judgement. What locks nitrogen up leaches none. */
     private boolean richInAutumn(ResidueCase known, Optional<Entry> worked, Saying saying) {
         double perHectare = known.nitrogen().best() / known.squareMetres() * SQUARE_METRES_IN_A_HECTARE;
         if (worked.isEmpty() || known.squareMetres() <= 0 || perHectare < threshold("much nitrogen")) {
+            return false;
+        }
+        if (figures.inTheEnd(known).best() <= 0) {
             return false;
         }
         LocalDate day = worked.get().head().doneOn();

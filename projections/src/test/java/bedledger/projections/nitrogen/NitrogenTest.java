@@ -193,6 +193,16 @@ class NitrogenTest {
     }
 
     @Test
+    void strawTilledInInAutumnIsNotFlaggedSinceItLocksNitrogenUp() {
+        book.on("2025-09-20").did("mulch", "beds=W1", "kind=straw", "quantity=80kg");
+        book.on("2025-10-10").did("till", "beds=W1");
+        Release straw = only(nitrogen("2025-12-31", always(10)), SourceKind.MULCH);
+        assertThat(best(straw.nitrogen())).isGreaterThan(0.2);
+        assertThat(best(straw.inTheEnd())).isNegative();
+        assertThat(straw.highNitrogenInAutumn()).isFalse();
+    }
+
+    @Test
     void theBedsTogetherAreTheWhole() {
         lettuce("W1");
         lettuce("W2");
