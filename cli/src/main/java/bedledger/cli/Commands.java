@@ -16,6 +16,7 @@ import bedledger.cli.prove.TraceCommand;
 import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
+import bedledger.cli.read.BlendCommand;
 import bedledger.cli.read.HoursCommand;
 import bedledger.cli.read.NitrogenCommand;
 import bedledger.cli.read.ReadyCommand;
@@ -58,6 +59,7 @@ final class Commands {
             of("weather", "Look", "what weather the book has; put a file of it in", WeatherCommand::new),
             of("nitrogen", "Look", "nitrogen set free or locked up; phosphorus in and sold", NitrogenCommand::new),
             of("soil", "Look", "soil carbon: samples, inputs, two balances", SoilCommand::new),
+            of("blend", "Look", "water and C:N of a compost mix, asked beforehand or of a pile", BlendCommand::new),
             of("seasons", "Look", "what went back, season beside season", Seasons::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),

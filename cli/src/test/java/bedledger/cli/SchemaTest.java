@@ -86,6 +86,11 @@ class SchemaTest {
                 Map.entry("soil", "soil --book farm --mean-temperature 10.5 --ph 6.8 --clay 18"),
                 Map.entry("soil", "soil K1 --book farm --as-known-on 2025-09-01"),
                 Map.entry("soil", "soil --book empty"),
+                Map.entry(
+                        "blend",
+                        "blend \"grass clippings 10kg, leaves 2m3 C:N 60\" --with straw --c-to-n 30 --water 60%"),
+                Map.entry("blend", "blend \"spent hops 10kg\" --with leaves"),
+                Map.entry("blend", "blend --book farm"),
                 Map.entry("gaps", "gaps --book farm --on 2025-12-31"),
                 Map.entry("gaps", "gaps --book empty"),
                 Map.entry("balance", "balance beet --book farm"),

@@ -122,7 +122,7 @@ record FindingsPart(Asked asked, FindingLines lines) {
                         (settings.is(reading) ? "on" : "off")
                                 + Optional.ofNullable(chosen.get(reading))
                                         .map(FindingsPart::by)
-                                        .orElse(", as it is by default")))
+                                        .orElse("")))
                 .toList();
     }
 

@@ -1,6 +1,8 @@
 package bedledger.cli.write;
 
 import bedledger.cli.read.Asking;
+import bedledger.cli.read.BlendWords;
+import bedledger.cli.read.ReadBook;
 import bedledger.domain.Book;
 import bedledger.domain.Written;
 import bedledger.language.ActId;
@@ -9,6 +11,7 @@ import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
+import bedledger.language.Fertility;
 import bedledger.language.FieldId;
 import bedledger.language.Land;
 import bedledger.language.LotAmount;
@@ -19,11 +22,13 @@ import bedledger.language.Selling;
 import bedledger.language.Stock;
 import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.store.BookReader;
+import bedledger.projections.compost.Pile;
 import bedledger.projections.due.Beforehand;
 import bedledger.projections.findings.CropFacts;
 import bedledger.projections.findings.MayI;
 import bedledger.projections.findings.RuleBook;
 import bedledger.projections.findings.Settings;
+import bedledger.projections.tables.Tables;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -52,10 +57,15 @@ final class Forewarned {
     }
 
     Written told(Written written) {
-        if (written.entries().stream().noneMatch(entry -> Beforehand.concerns(entry.fact()))) {
+        if (written.entries().stream()
+                .noneMatch(entry -> Beforehand.concerns(entry.fact()) || entry.fact() instanceof Fertility.PileBuilt)) {
             return written;
         }
         List<String> says = new ArrayList<>(written.says());
+        written.entries().stream()
+                .flatMap(entry -> entry.fact() instanceof Fertility.PileBuilt built ? Stream.of(built) : Stream.empty())
+                .filter(built -> !built.feedstocks().isEmpty())
+                .forEach(built -> says.add(mix(built)));
         written.entries().stream()
                 .filter(entry -> Beforehand.concerns(entry.fact()))
                 .forEach(entry -> says.addAll(says(written, entry)));
@@ -69,6 +79,12 @@ final class Forewarned {
         Farm farm = Farm.of(Stream.concat(before.stream(), acts.stream()).toList());
         RuleBook by = Asking.named(book.opened().rules());
         return Beforehand.ofMany(new MayI(farm, by, Settings.of(farm, day), Asking.facts(known.tables()), day), acts);
+    }
+
+    private String mix(Fertility.PileBuilt built) {
+        Tables tables =
+                ReadBook.tables(book.ofKind(BookKeeping.CropAdded.class), book.ofKind(BookKeeping.OwnValueNoted.class));
+        return BlendWords.asItIsBuilt(Pile.mix(built, tables), built.pile().toString());
     }
 
     private List<String> says(Written written, Entry entry) {

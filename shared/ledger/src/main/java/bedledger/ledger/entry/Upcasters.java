@@ -17,7 +17,9 @@ final class Upcasters {
 
     private static final Map<Step, UnaryOperator<JsonNode>> STEPS = Map.of(
             // Revision 2 may name the trays; revision 1 did not ask for them.
-            new Step("crop.transplanted", 1), UnaryOperator.identity());
+            new Step("crop.transplanted", 1), UnaryOperator.identity(),
+            // Revision 2 may say how much of each feedstock went in; revision 1 had names only.
+            new Step("pile.built", 1), UnaryOperator.identity());
 
     static JsonNode upToDate(ActKind kind, int revision, JsonNode stored) {
         if (revision < 1 || revision > kind.revision()) {
