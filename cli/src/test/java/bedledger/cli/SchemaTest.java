@@ -67,6 +67,7 @@ class SchemaTest {
                 Map.entry("check", "check --book farm --on 2025-12-31"),
                 Map.entry("check", "check --book farm --as-known-on 2025-07-01"),
                 Map.entry("check", "check --book empty"),
+                Map.entry("check", "check --book farm --reading land-clean-from-same-date=off"),
                 Map.entry("returned", "returned --book farm --by piece"),
                 Map.entry("returned", "returned --book farm --by bed --with-typical"),
                 Map.entry("returned", "returned --book farm --by crop"),

@@ -12,8 +12,10 @@ import bedledger.projections.findings.Outcome;
 import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -91,16 +93,30 @@ final class MockAuditText {
     }
 
     private void open(List<QuestionView> open) {
-        for (QuestionView question : open.stream().limit(SHOWN).toList()) {
+        List<QuestionView> shown = shown(open);
+        for (QuestionView question : shown) {
             String citation = question.citation().isEmpty() ? "" : " [" + question.citation() + "]";
             hanging("      - ", question.says() + GapsCommand.numbers(question.entries()) + citation);
             if (!question.settles().isEmpty()) {
                 hanging("        ", (isCommand(question.settles()) ? "> " : "") + question.settles());
             }
         }
-        if (open.size() > SHOWN) {
-            lines("      ", "and " + (open.size() - SHOWN) + " more: bedledger check, bedledger gaps");
+        if (open.size() > shown.size()) {
+            lines("      ", "and " + (open.size() - shown.size()) + " more: bedledger check, bedledger gaps");
         }
+    }
+
+    /** The worst, one for each rule. */
+    private static List<QuestionView> shown(List<QuestionView> open) {
+        List<QuestionView> shown = new ArrayList<>();
+        Set<String> rules = new HashSet<>();
+        for (QuestionView question : open) {
+            boolean another = question.citation().isEmpty() || rules.add(question.citation());
+            if (another && shown.size() < SHOWN) {
+                shown.add(question);
+            }
+        }
+        return shown;
     }
 
     private static boolean isCommand(String text) {

@@ -23,7 +23,8 @@ import java.util.stream.Collectors;
 /** The question asked before something is done, by the rule book that the book names and the crop tables. */
 public final class Asking {
     public static MayI may(ReadBook book, LocalDate day) {
-        return new MayI(book.farm(), named(book.opened().rules()), Settings.defaults(), facts(book.tables()), day);
+        return new MayI(
+                book.farm(), named(book.opened().rules()), Settings.of(book.farm(), day), facts(book.tables()), day);
     }
 
     public static RuleBook named(String id) {

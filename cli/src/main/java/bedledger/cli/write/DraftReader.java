@@ -96,6 +96,8 @@ public final class DraftReader {
         reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
         fact.filter(BookKeeping.OwnValueNoted.class::isInstance)
                 .ifPresent(noted -> problems.addAll(known.faults((BookKeeping.OwnValueNoted) noted)));
+        fact.filter(BookKeeping.ReadingChosen.class::isInstance)
+                .ifPresent(chosen -> problems.addAll(Known.faults((BookKeeping.ReadingChosen) chosen)));
         Optional<Draft> draft = fact.map(read -> new Draft(head, read));
         readable = dayStands ? draft.orElse(null) : null;
         return problems.isEmpty() ? draft : Optional.empty();

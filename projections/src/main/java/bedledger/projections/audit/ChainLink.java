@@ -13,7 +13,7 @@ public enum ChainLink {
     SALE("sale", Gap.Topic.SALES),
     LOT("lot, washing, store", null),
     HARVEST("harvest", null),
-    BED("bed and rotation", null),
+    BED("bed", null),
     PLANTING("sowing or planting", null),
     SEED("seed and plants", Gap.Topic.SEED),
     INPUTS("inputs of three years", Gap.Topic.INPUTS),

@@ -92,9 +92,12 @@ final class SaleRisks {
         return new Candidate(new Thing(Kind.LOT, "lot " + lot, "lot " + lot, lot.key()), reasons);
     }
 
+    /** Whether it was begun in the time asked about, and neither it nor what was made of it is on an invoice. */
     private boolean isKept(LotId lot) {
         return evidence.account(lot).opening().filter(evidence::isWithin).isPresent()
-                && evidence.farm().entries(lot).stream().noneMatch(entry -> entry.fact() instanceof Selling.Sold);
+                && evidence.lineage().madeOf(lot).stream()
+                        .flatMap(made -> evidence.farm().entries(made).stream())
+                        .noneMatch(entry -> entry.fact() instanceof Selling.Sold);
     }
 
     private void outcome(Set<LotId> lots, List<Reason> reasons) {

@@ -4,6 +4,7 @@ import bedledger.language.BedId;
 import bedledger.language.Entry;
 import bedledger.language.Harvesting;
 import bedledger.language.LotId;
+import bedledger.language.Stock;
 import bedledger.projections.findings.Finding;
 import bedledger.projections.findings.Outcome;
 import bedledger.projections.gaps.Gap;
@@ -48,15 +49,15 @@ final class TraceBack {
 
     TraceAnswer answer() {
         return new TraceAnswer(
-                Stream.of(sale(), lot(), harvest(), bed(), planting(), seed(), inputs(), land())
+                Stream.concat(
+                                start.kind() == Node.Kind.LOT ? Stream.empty() : Stream.of(sale()),
+                                Stream.of(lot(), harvest(), bed(), planting(), seed(), inputs(), land()))
                         .toList(),
                 lots.stream().map(evidence::account).toList());
     }
 
     private LinkAnswer sale() {
-        return start.kind() == Node.Kind.LOT
-                ? answer(ChainLink.SALE, "on no invoice by " + evidence.day(), List.of(), List.of())
-                : answer(ChainLink.SALE, start.said(), start.entries(), List.of());
+        return answer(ChainLink.SALE, start.said(), start.entries(), List.of());
     }
 
     private LinkAnswer lot() {
@@ -139,7 +140,7 @@ final class TraceBack {
                 .toList();
         LinkAnswer answer = answer(
                 ChainLink.SEED,
-                some(seed.stream().map(Node::said).toList(), "no seed lot and no trays on record"),
+                some(seed.stream().map(this::proof).toList(), "no seed lot and no trays on record"),
                 entries(seed),
                 List.of());
         List<Question> open = new ArrayList<>(answer.open());
@@ -156,6 +157,20 @@ final class TraceBack {
             }
         }
         return new LinkAnswer(ChainLink.SEED, answer.says(), answer.entries(), open);
+    }
+
+    /** A seed lot with its certificate, or the search made for an organic one. */
+    private String proof(Node seed) {
+        return evidence.farm().ofKind(Stock.SeedReceived.class).stream()
+                .map(entry -> (Stock.SeedReceived) entry.fact())
+                .filter(received -> received.seedLot().key().equals(seed.id()))
+                .findFirst()
+                .map(received -> seed.said()
+                        + (received.certificate() == null ? "" : ", certificate " + received.certificate())
+                        + (received.suppliersAsked() == null
+                                ? ""
+                                : ", " + received.suppliersAsked() + " suppliers asked"))
+                .orElse(seed.said());
     }
 
     private LinkAnswer inputs() {
