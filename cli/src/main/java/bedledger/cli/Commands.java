@@ -9,6 +9,7 @@ import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;
+import bedledger.cli.prove.MockAuditCommand;
 import bedledger.cli.prove.Rebuild;
 import bedledger.cli.prove.Rules;
 import bedledger.cli.prove.TraceCommand;
@@ -65,6 +66,7 @@ final class Commands {
             of("gaps", "Prove", "what is not in the book, and what would answer it", GapsCommand::new),
             of("balance", "Prove", "what came in and went out of a crop or material", BalanceCommand::new),
             of("trace", "Prove", "where a lot, invoice, seed lot or input came from and went", TraceCommand::new),
+            of("mock-audit", "Prove", "ask as an inspector would, and time the answers", MockAuditCommand::new),
             of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),

@@ -16,6 +16,7 @@ record Audit(
         GapsPart gaps,
         HerePart here,
         FindingsPart findings,
+        DuePart due,
         LandPart land,
         SeedPart seed,
         InputsPart inputs,
@@ -45,6 +46,7 @@ record Audit(
                 GapsPart.of(asked),
                 new HerePart(asked),
                 new FindingsPart(asked, lines),
+                DuePart.of(asked),
                 new LandPart(asked, tables),
                 new SeedPart(asked, tables, new Forward(asked, graph)),
                 new InputsPart(asked, tables, lines),
@@ -77,10 +79,14 @@ record Audit(
 
     /** The same as a tagged PDF. */
     void writePaper(Paper.Kept kept, OutputStream out) throws IOException {
+        writePaper(kept, Paper.Packing.DEFLATED, out);
+    }
+
+    void writePaper(Paper.Kept kept, Paper.Packing packing, OutputStream out) throws IOException {
         StringWriter page = new StringWriter();
         write(page);
         StringWriter css = new StringWriter();
         new Templates().compile("paper.mustache").execute(css, this).flush();
-        new Paper(page.toString(), css.toString(), List.of()).write(kept, title.version(), title.made(), out);
+        new Paper(page.toString(), css.toString(), List.of()).write(kept, packing, title.version(), title.made(), out);
     }
 }

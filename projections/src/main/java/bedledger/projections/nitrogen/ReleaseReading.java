@@ -215,12 +215,13 @@ final class ReleaseReading {
     private Uncaught uncaught(ResidueCase known) {
         LocalDate end = known.day().plusDays((long) table.value("leak", "looked at for"));
         LocalDate until = end.isAfter(asOf) ? asOf : end;
+        List<Span> spans = known.spans(until);
         return new Uncaught(
                 until,
-                known.days(until, Ground::isLeaky),
-                known.days(until, ground -> ground == Ground.TARPED),
-                Optional.of(figures.freedOn(known, until, Ground::isLeaky)),
-                Optional.of(figures.freedOn(known, until, ground -> ground == Ground.TARPED)));
+                ResidueCase.days(spans, Ground::isLeaky),
+                ResidueCase.days(spans, ground -> ground == Ground.TARPED),
+                Optional.of(figures.freedOn(known, spans, Ground::isLeaky)),
+                Optional.of(figures.freedOn(known, spans, ground -> ground == Ground.TARPED)));
     }
 
     /** Agneessens and De Neve 2014, in words only; the months and the threshold are a judgement. What locks nitrogen up leaches none. */

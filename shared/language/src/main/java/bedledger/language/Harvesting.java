@@ -27,7 +27,12 @@ public sealed interface Harvesting extends Fact {
 
             @Asks("weight of one of what was counted, if weighed") @Nullable
             Mass each)
-            implements Harvesting {}
+            implements Harvesting {
+        /** The same pick in another lot. */
+        public Harvested in(LotId other) {
+            return new Harvested(beds, crop, quantity, other, weighed, last, each);
+        }
+    }
 
     @Act(
             word = "look-over",
