@@ -140,6 +140,12 @@ final class InputLinks {
                 graph.link(trays.pottingMix().key(), trays.batch().key(), "potting mix", List.of(entry.number()));
             }
         }
+        for (Entry entry : book.done(Planting.TraysPottedUp.class)) {
+            Planting.TraysPottedUp potted = (Planting.TraysPottedUp) entry.fact();
+            if (potted.pottingMix() != null) {
+                graph.link(potted.pottingMix().key(), potted.batch().key(), "potting mix", List.of(entry.number()));
+            }
+        }
         for (Entry entry : book.done(Harvesting.LotsWashed.class)) {
             Harvesting.LotsWashed washed = (Harvesting.LotsWashed) entry.fact();
             if (washed.sanitizer() != null) {
