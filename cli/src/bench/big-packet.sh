@@ -8,6 +8,7 @@ work=${1:-$(mktemp -d)}
 [ $# -gt 0 ] || trap 'rm -rf "$work"' EXIT
 path=$cli/target/test-classes:$cli/target/classes:$(ls "$cli"/target/lib/*.jar | tr '\n' ':')
 java=${JAVA_HOME:+$JAVA_HOME/bin/}java
+mkdir -p "$work"
 install -m 600 "$cli/src/test/resources/bedledger/cli/packet/sample.key" "$work/sample.key"
 "$java" -cp "$path" bedledger.cli.bench.BigBook "$work/book" "${ENTRIES:-1000000}" "$work/sample.key"
 packet=$work/book/seal.zip
