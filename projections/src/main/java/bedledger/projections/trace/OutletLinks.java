@@ -11,17 +11,25 @@ import bedledger.language.LotId;
 import bedledger.language.Selling;
 import bedledger.language.Words;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Where lots went: invoices, gifts, losses, what came back, and the store as last counted. */
 final class OutletLinks {
     private final Graph graph;
     private final Book book;
+    /** The entries of each invoice. */
+    private final Map<String, List<Long>> invoices;
 
     private OutletLinks(Graph graph, Book book) {
         this.graph = graph;
         this.book = book;
+        this.invoices = book.done(Selling.Sold.class).stream()
+                .collect(Collectors.groupingBy(
+                        entry -> invoice(entry, (Selling.Sold) entry.fact()),
+                        Collectors.mapping(Entry::number, Collectors.toList())));
     }
 
     static void into(Graph graph, Book book) {
@@ -46,17 +54,13 @@ final class OutletLinks {
     private void sold(Entry entry) {
         Selling.Sold sold = (Selling.Sold) entry.fact();
         String id = invoice(entry, sold);
-        List<Long> all = book.done(Selling.Sold.class).stream()
-                .filter(other -> invoice(other, (Selling.Sold) other.fact()).equals(id))
-                .map(Entry::number)
-                .toList();
         graph.add(new Node(
                 id,
                 Node.Kind.SALE,
                 sold.invoice() == null ? "sale without an invoice" : "invoice " + sold.invoice(),
                 "sold " + entry.head().doneOn() + " as " + Words.of(sold.as()).replace('-', ' ')
                         + (sold.buyer() == null ? ", buyer not recorded" : " to " + sold.buyer()),
-                all));
+                invoices.getOrDefault(id, List.of())));
         parts(entry, id, sold.lots());
     }
 
