@@ -215,6 +215,33 @@ class PacketTest {
     }
 
     @Test
+    void aHostilePacketAmongFortyHidesNoOther() throws IOException {
+        Path packets = Files.createDirectories(folder.resolve("forty"));
+        Path good = farm.packet();
+        Repacked changed = Repacked.of(good).mend("lines.jsonl", "\"80 kg\"", "\"95 kg\"");
+        for (int number = 10; number < 49; number++) {
+            Path to = packets.resolve(number + ".zip");
+            if (number % 20 == 0) {
+                Files.copy(good, to);
+            } else {
+                changed.write(to);
+            }
+        }
+        Files.write(
+                packets.resolve("49.zip"),
+                new RawZip().deflated("lines.jsonl", new byte[40_000_000]).bytes());
+        List<String> rows = SampleFarm.run(folder, "inspect", "forty", "--csv")
+                .out()
+                .lines()
+                .skip(1)
+                .toList();
+        assertThat(rows).hasSize(40);
+        assertThat(rows.stream().filter(row -> row.contains(",true,"))).hasSize(2);
+        assertThat(rows.stream().filter(row -> row.contains("checkpoint.txt"))).hasSize(37);
+        assertThat(rows.get(39)).contains("49.zip", "40000000 bytes out of");
+    }
+
+    @Test
     void aCertifiersCountersignatureIsChecked() throws IOException {
         SampleFarm.Answer made = farm.run("checkpoint --new-key certifier.example/anna");
         String key = made.out().strip();
