@@ -47,8 +47,23 @@ final class PlainOutput extends FilterOutputStream {
 
     @Override
     public void write(byte[] bytes, int from, int length) throws IOException {
+        if (!held && isPlain(bytes, from, length)) {
+            out.write(bytes, from, length);
+            return;
+        }
         for (int at = from; at < from + length; at++) {
             write(bytes[at]);
         }
+    }
+
+    /** Nearly all that is printed is; it goes through as it is. */
+    private static boolean isPlain(byte[] bytes, int from, int length) {
+        for (int at = from; at < from + length; at++) {
+            int octet = bytes[at] & 0xFF;
+            if (octet == BEFORE_C1 || isObeyed(octet)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -127,9 +127,11 @@ final class Judge {
                         : "correct or strike #" + answer.number() + " instead");
     }
 
-    /** What the writer should know: crops that end, and entries in the book that no longer fit. */
+    /** What the writer should know: acts told twice, crops that end, and entries in the book that no longer fit. */
     List<String> says() {
         List<String> says = new ArrayList<>();
+        SaidBefore said = new SaidBefore(before);
+        candidates.forEach(entry -> said.of(entry).ifPresent(says::add));
         candidates.forEach(entry -> entry.fact().places().stream()
                 .filter(BedId.class::isInstance)
                 .forEach(bed -> ended((BedId) bed, entry).forEach(says::add)));

@@ -106,6 +106,30 @@ class BookTest {
     }
 
     @Test
+    void saysThatTheBookSaysTheSameOfThatDayAndWritesItAllTheSame() {
+        Draft hoed = draft("2025-06-01", "weed", "beds=N1", "tool=hoe");
+        Draft picked = draft("2025-06-01", "harvest", "beds=N2", "crop=kale", "quantity=5kg", "lot=2025/KA-1");
+        Draft pickedAgain = draft("2025-06-01", "harvest", "beds=N2", "crop=kale", "quantity=5kg", "lot=2025/KA-2");
+        Draft pickedMore = draft("2025-06-01", "harvest", "beds=N2", "crop=kale", "quantity=6kg", "lot=2025/KA-3");
+        Draft nextDay = draft("2025-06-02", "weed", "beds=N1", "tool=hoe");
+        try (Book book = shelf.withBeds()) {
+            book.write(List.of(draft("2025-04-10", "sow", "beds=N2", "crop=kale")), OWNER, null);
+            assertThat(book.write(List.of(hoed, picked), OWNER, null).says()).isEmpty();
+            assertThat(book.write(List.of(hoed, pickedAgain), OWNER, null).says())
+                    .containsExactly(
+                            "#5 says the same of that day. If it was done once: bedledger strike 7 --why \"written twice\"",
+                            "#6 says the same of that day. If it was done once: bedledger strike 8 --why \"written twice\"");
+            assertThat(book.write(List.of(pickedMore, nextDay), OWNER, null).says())
+                    .isEmpty();
+            book.strike(6, "written twice", OWNER, null);
+            assertThat(book.write(List.of(picked), OWNER, null).says())
+                    .as("#6 is struck, #8 is not")
+                    .containsExactly(
+                            "#8 says the same of that day. If it was done once: bedledger strike 12 --why \"written twice\"");
+        }
+    }
+
+    @Test
     void admitsALateEntryAndSaysWhatNoLongerFits() {
         try (Book book = shelf.withBeds()) {
             book.write(List.of(draft("2025-04-10", "sow", "beds=N1", "crop=kale")), OWNER, null);

@@ -10,6 +10,7 @@ import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
 import bedledger.cli.read.ReadOptions;
 import bedledger.cli.read.TextTable;
+import bedledger.language.Words;
 import bedledger.projections.due.Asked;
 import bedledger.projections.due.Due;
 import bedledger.projections.due.DueItem;
@@ -106,7 +107,7 @@ public final class DueCommand implements Callable<Integer> {
 
     private void print(DueItem item, LocalDate on) {
         String day = item.day() == null ? "" : item.day() + (item.overdue(on) ? "  PAST  " : "  ");
-        hanging(day + capital(item.says()) + ".");
+        hanging(day + Words.capital(item.says()) + ".");
         boolean told = item.why().contains("[");
         if (!item.why().isEmpty()) {
             lines("      ", item.why());
@@ -123,10 +124,6 @@ public final class DueCommand implements Callable<Integer> {
         for (int at = 0; at < lines.size(); at++) {
             around.out().println((at == 0 ? "  " : "    ") + lines.get(at));
         }
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private void lines(String indent, String text) {

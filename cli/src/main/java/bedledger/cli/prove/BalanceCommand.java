@@ -47,7 +47,10 @@ public final class BalanceCommand implements Callable<Integer> {
     @Nullable
     String from;
 
-    @Option(names = "--to", paramLabel = "DAY", description = "the day of the closing count (the last one if left out)")
+    @Option(
+            names = {"--to", "--on"},
+            paramLabel = "DAY",
+            description = "the day of the closing count (the last one if left out)")
     @Nullable
     String to;
 

@@ -33,7 +33,7 @@ public final class GapsCommand implements Callable<Integer> {
     ReadOptions options = new ReadOptions();
 
     @Option(
-            names = "--on",
+            names = {"--on", "--to"},
             paramLabel = "DAY",
             description = "what is missing by the end of that day (today if left out)")
     @Nullable

@@ -47,6 +47,9 @@ final class TraceDrawing {
                 high,
                 escaped(trace.back().node().name())));
         layout.ways().forEach((link, stops) -> svg.append(line(link, stops)));
+        layout.ways().keySet().stream()
+                .filter(link -> !link.words().isEmpty())
+                .forEach(link -> svg.append(amount(link)));
         trace.nodes().forEach(node -> svg.append(box(node)));
         return svg.append("</svg>\n").toString();
     }
@@ -74,17 +77,18 @@ final class TraceDrawing {
             y = toY;
             path.append(end ? "" : " H" + x);
         }
-        String line = "<path d=\"" + path + "\" fill=\"none\" stroke=\"#555\"/>\n";
-        return link.words().isEmpty()
-                ? line
-                : line
-                        + String.format(
-                                Locale.ROOT,
-                                "<text x=\"%d\" y=\"%d\" text-anchor=\"end\" fill=\"#333\" stroke=\"#fff\" stroke-width=\"3\""
-                                        + " paint-order=\"stroke\">%s</text>%n",
-                                x - 4,
-                                y - 3,
-                                escaped(link.words()));
+        return "<path d=\"" + path + "\" fill=\"none\" stroke=\"#555\"/>\n";
+    }
+
+    /** How much went along a link, where it arrives. */
+    private String amount(Link link) {
+        return String.format(
+                Locale.ROOT,
+                "<text x=\"%d\" y=\"%d\" text-anchor=\"end\" fill=\"#333\" stroke=\"#fff\" stroke-width=\"3\""
+                        + " paint-order=\"stroke\">%s</text>%n",
+                left(link.to()) - 4,
+                height(link, link.to(), true) - 3,
+                escaped(link.words()));
     }
 
     /** Where a link meets a box: links at one side stand apart, as far as the box is high. */

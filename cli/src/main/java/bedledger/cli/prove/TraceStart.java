@@ -26,8 +26,7 @@ final class TraceStart {
         String name = typed.get(typed.size() - 1).strip();
         List<Node> found = graph.nodes().stream()
                 .filter(node -> KINDS.containsKey(node.kind()))
-                .filter(node -> typed.size() == 1 || kind(node).equals(fold(typed.get(0))))
-                .filter(node -> isCalled(node, name))
+                .filter(node -> isMeant(node, typed))
                 .toList();
         if (found.size() == 1) {
             return found.get(0);
@@ -45,6 +44,22 @@ final class TraceStart {
                                 .map(node -> "trace " + kind(node) + " " + typed(own(node)))
                                 .collect(Collectors.joining(", "))
                         + ".");
+    }
+
+    /** However many of the words say its kind, as in "seed lot CA-7", and however many its name, as in "feather meal". */
+    private static boolean isMeant(Node node, List<String> typed) {
+        for (int words = 0; words < typed.size(); words++) {
+            String name = String.join(" ", typed.subList(words, typed.size())).strip();
+            if (isKind(node, typed.subList(0, words)) && isCalled(node, name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isKind(Node node, List<String> words) {
+        String said = String.join("-", words).strip().toLowerCase(Locale.ROOT);
+        return said.isEmpty() || kind(node).equals(said) || kind(node).startsWith(said + "-");
     }
 
     static String kind(Node node) {
@@ -75,10 +90,6 @@ final class TraceStart {
 
     private static String typed(String name) {
         return name.contains(" ") ? '"' + name + '"' : name;
-    }
-
-    private static String fold(String kind) {
-        return kind.strip().toLowerCase(Locale.ROOT);
     }
 
     private TraceStart() {}

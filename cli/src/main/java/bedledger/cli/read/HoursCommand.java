@@ -46,7 +46,10 @@ public final class HoursCommand implements Callable<Integer> {
     @Nullable
     String from;
 
-    @Option(names = "--to", paramLabel = "DAY", description = "work done up to that day (today if left out)")
+    @Option(
+            names = {"--to", "--on"},
+            paramLabel = "DAY",
+            description = "work done up to that day (today if left out)")
     @Nullable
     String to;
 

@@ -86,7 +86,7 @@ record HoursView(
                 book.asKnownOn() == null ? null : book.asKnownOn().toString(),
                 by,
                 LineView.of(hours.all()),
-                lines.stream().map(LineView::of).toList(),
+                Each.of(lines, LineView::of),
                 InPlaceView.of(inPlace));
     }
 

@@ -172,8 +172,8 @@ record NitrogenView(
                 answer,
                 nitrogen.weather(),
                 Estimate.RULE,
-                totals.stream().map(TotalView::of).toList(),
-                releases.stream().map(NitrogenView::release).toList(),
+                Each.of(totals, TotalView::of),
+                Each.of(releases, NitrogenView::release),
                 phosphorus,
                 supposed);
     }
@@ -228,7 +228,7 @@ record NitrogenView(
             header.addAll(List.of(figure + "_kg_low", figure + "_kg_best", figure + "_kg_high", figure + "_unknown"));
         }
         header.addAll(List.of("leaky_days", "next_crops", "entries"));
-        return new Output.Table(header, totals.stream().map(NitrogenView::row).toList());
+        return new Output.Table(header, Each.of(totals, NitrogenView::row));
     }
 
     private static List<String> row(TotalView total) {

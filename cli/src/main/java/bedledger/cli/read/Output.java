@@ -4,12 +4,17 @@ import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
@@ -20,6 +25,7 @@ public final class Output {
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
             .build();
+    private static final int BUFFER = 64 * 1024;
     /** What a spreadsheet would take for a formula. */
     private static final Pattern FORMULA = Pattern.compile("[=+@\\t\\r].*|-[^0-9.].*", Pattern.DOTALL);
 
@@ -46,13 +52,43 @@ public final class Output {
             throw new Failure(Exit.USAGE, "Give --json or --csv, not both.");
         }
         if (options.json) {
-            around.out().println(json(view));
+            printJson(view);
         } else if (options.csv) {
-            around.out().print(csv(table));
+            printCsv(table);
         } else {
             text.accept(around);
         }
         return Exit.OK;
+    }
+
+    /** Written as it is made: the answer of a long book is longer than what may be held. */
+    private void printJson(Object view) {
+        Writer out = toTheStream();
+        try {
+            // A lone half of a character comes out as the stream's encoder makes it, so the generator is handed a
+            // writer.
+            JSON.writerWithDefaultPrettyPrinter()
+                    .without(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                    .writeValue(out, view);
+            out.flush();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(view.getClass().getName(), impossible);
+        }
+        around.out().println();
+    }
+
+    private void printCsv(Table table) {
+        Writer out = toTheStream();
+        try {
+            write(table, out);
+            out.flush();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private Writer toTheStream() {
+        return new BufferedWriter(new OutputStreamWriter(around.out(), StandardCharsets.UTF_8), BUFFER);
     }
 
     /** A record of plain values as JSON. */
@@ -67,17 +103,24 @@ public final class Output {
     /** The table as CSV, RFC 4180, with nothing in it that a spreadsheet would run. */
     public static String csv(Table table) {
         StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder()
-                .lineDelimiter(de.siegmar.fastcsv.writer.LineDelimiter.CRLF)
-                .build(text)) {
-            csv.writeRecord(table.header());
-            table.rows()
-                    .forEach(row ->
-                            csv.writeRecord(row.stream().map(Output::harmless).toList()));
+        try {
+            write(table, text);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
+    }
+
+    private static void write(Table table, Writer out) throws IOException {
+        // Not closed: the stream beneath is the caller's.
+        CsvWriter csv = CsvWriter.builder()
+                .lineDelimiter(de.siegmar.fastcsv.writer.LineDelimiter.CRLF)
+                .build(out);
+        csv.writeRecord(table.header());
+        table.rows()
+                .forEach(row ->
+                        csv.writeRecord(row.stream().map(Output::harmless).toList()));
+        csv.flush();
     }
 
     /** A text that a spreadsheet would run as a formula gets an apostrophe before it; numbers stay as they are. */

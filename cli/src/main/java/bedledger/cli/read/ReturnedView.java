@@ -9,9 +9,11 @@ import bedledger.projections.returned.Returned;
 import bedledger.projections.returned.SourceKind;
 import bedledger.projections.returned.Sum;
 import bedledger.projections.returned.Total;
+import bedledger.projections.tables.Coefficient;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,6 +109,7 @@ record ReturnedView(
             List<Return> pieces,
             List<Total> totals,
             @Nullable SupposedView supposed) {
+        Map<Coefficient, String> said = new HashMap<>();
         return new ReturnedView(
                 book.opened().practice(),
                 book.opened().farm(),
@@ -114,8 +117,8 @@ record ReturnedView(
                 book.asKnownOn() == null ? null : book.asKnownOn().toString(),
                 by,
                 Estimate.RULE,
-                totals.stream().map(ReturnedView::total).toList(),
-                pieces.stream().map(ReturnedView::piece).toList(),
+                Each.of(totals, ReturnedView::total),
+                Each.of(pieces, piece -> piece(piece, said)),
                 returned.left().stream().map(ReturnedView::left).toList(),
                 returned.standing().stream().map(ReturnedView::standing).toList(),
                 returned.notCounted().stream()
@@ -148,7 +151,7 @@ record ReturnedView(
                 List.copyOf(total.entries()));
     }
 
-    private static PieceView piece(Return piece) {
+    private static PieceView piece(Return piece, Map<Coefficient, String> said) {
         Map<String, FigureView> kilograms = new LinkedHashMap<>();
         for (Measure measure : Measure.values()) {
             piece.matter().get(measure).ifPresent(known -> kilograms.put(measure.words(), FigureView.of(known)));
@@ -167,11 +170,14 @@ record ReturnedView(
                 piece.method(),
                 piece.words(),
                 piece.coefficients().stream()
-                        .map(c -> c.inWords() + " (" + c.citation().status().words() + ", "
-                                + c.citation().source() + ", edition "
-                                + c.citation().edition() + ")")
+                        .map(coefficient -> said.computeIfAbsent(coefficient, ReturnedView::words))
                         .toList(),
                 List.copyOf(piece.entries()));
+    }
+
+    private static String words(Coefficient c) {
+        return c.inWords() + " (" + c.citation().status().words() + ", "
+                + c.citation().source() + ", edition " + c.citation().edition() + ")";
     }
 
     private static LeftView left(Left left) {
@@ -202,7 +208,7 @@ record ReturnedView(
                     measure.words() + "_unknown"));
         }
         header.addAll(List.of("c_to_n", "shared_by_area", "entries"));
-        return new Output.Table(header, totals.stream().map(this::row).toList());
+        return new Output.Table(header, Each.of(totals, this::row));
     }
 
     private List<String> row(TotalView total) {
@@ -229,7 +235,7 @@ record ReturnedView(
                     List.of(measure.words() + "_kg_low", measure.words() + "_kg_best", measure.words() + "_kg_high"));
         }
         header.addAll(List.of("c_to_n", "method", "words", "entries"));
-        return new Output.Table(header, pieces.stream().map(ReturnedView::row).toList());
+        return new Output.Table(header, Each.of(pieces, ReturnedView::row));
     }
 
     private static List<String> row(PieceView piece) {

@@ -147,7 +147,7 @@ record SoilView(
                 soil.years(),
                 answer,
                 Estimate.RULE,
-                soil.beds().stream().map(SoilView::bed).toList());
+                Each.of(soil.beds(), SoilView::bed));
     }
 
     private static BedView bed(BedSoil bed) {
@@ -179,7 +179,7 @@ record SoilView(
             header.addAll(three(name + "_in_the_end_t_ha"));
         }
         header.add("missing");
-        return new Output.Table(header, beds.stream().map(SoilView::row).toList());
+        return new Output.Table(header, Each.of(beds, SoilView::row));
     }
 
     private static List<String> three(String name) {

@@ -45,7 +45,10 @@ public final class WeatherCommand implements Callable<Integer> {
     @Nullable
     String from;
 
-    @Option(names = "--to", paramLabel = "DAY", description = "last day of the span (today if left out)")
+    @Option(
+            names = {"--to", "--on"},
+            paramLabel = "DAY",
+            description = "last day of the span (today if left out)")
     @Nullable
     String to;
 

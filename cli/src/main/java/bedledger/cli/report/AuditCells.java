@@ -130,7 +130,9 @@ final class AuditCells {
     /** " (3 days)"; nothing where it was written on the day of the work. */
     Phrase lagged(long lag) {
         String words = "(" + days(lag) + ")";
-        return lag == 0 ? Phrase.NONE : Phrase.of(" ").plus(lag >= lateFrom ? Phrase.strong(words) : Phrase.of(words));
+        return lag == 0
+                ? Phrase.NONE
+                : Phrase.of(" ").plus(lag >= lateFrom ? Phrase.strong(words) : Phrase.whole(words));
     }
 
     int lateFrom() {

@@ -15,7 +15,7 @@ record Chapter(String id, String title, List<Block> blocks, List<DataFile> files
     record DataFile(String name, Output.Table table) {}
 
     Chapter {
-        blocks = List.copyOf(blocks);
+        blocks = Block.keptTogether(blocks);
         files = List.copyOf(files);
         coefficients = List.copyOf(coefficients);
     }

@@ -39,7 +39,8 @@ record InputTable(Measure measure, PerArea unit, SortedSet<Source> sources) {
                 total.pieces() == 0
                         ? Cell.number(input.typicalLeftOut() > 0 ? "–" : unit.words(0))
                         : Cell.number(unit.best(whole)));
-        cells.add(whole.map(each -> Cell.number(unit.high(each))).orElse(Cell.of("")));
+        cells.add(whole.map(each -> Cell.number(unit.high(each) + Masses.dagger(each)))
+                .orElse(Cell.of("")));
         cells.add(Cell.of(missing(input, total)));
         return Row.of(cells);
     }

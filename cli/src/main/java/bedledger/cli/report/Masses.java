@@ -57,7 +57,7 @@ record Masses(String unit, double kilograms) {
     }
 
     /** A mark on a figure with a band that leaves out a coefficient nobody gives a range for. */
-    private static String dagger(Estimate estimate) {
+    static String dagger(Estimate estimate) {
         return estimate.hasBand() && !estimate.rangeUnknownFor().isEmpty() ? "†" : "";
     }
 }

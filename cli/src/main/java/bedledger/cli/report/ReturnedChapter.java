@@ -85,9 +85,9 @@ final class ReturnedChapter {
 
     private String intro() {
         return "In " + unit.unit() + " of bed top, paths not counted. Solid: measured, or a quantity as written down."
-                + " Hatched: estimated from the harvest. "
-                + " guesses from typical yields are left out. A figure that ends with “+ ?” has a part that is not known: there is more."
-                + " The line in a bar reaches from low to high.";
+                + " Hatched: estimated from the harvest. Guesses from typical yields are left out. A figure that ends with"
+                + " “+ ?” has a part that is not known: there is more. The line in a bar reaches from low to high. † no"
+                + " range is known for some coefficient in it; the true doubt is wider than shown.";
     }
 
     private Picture seasons() {

@@ -38,7 +38,7 @@ final class DidLines {
 
     private int write(Writing writing, String line) {
         try {
-            List<String> words = SaidWords.of(line);
+            List<String> words = act(SaidWords.of(line));
             String moment = WriteOptions.take(words, "--written");
             Did.Spoken spoken = Did.Spoken.of(words);
             if (moment != null) {
@@ -55,5 +55,11 @@ final class DidLines {
             around.err().println("Refused; this line was not written: " + line + "\n  " + failure.getMessage());
         }
         return 1;
+    }
+
+    /** The words of the act; a whole command line, as the manual shows it, is as good. */
+    private static List<String> act(List<String> words) {
+        int from = words.indexOf("bedledger") == 0 ? 1 : 0;
+        return words.subList(words.size() > from + 1 && words.get(from).equals("did") ? from + 1 : from, words.size());
     }
 }

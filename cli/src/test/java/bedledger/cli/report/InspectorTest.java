@@ -49,6 +49,7 @@ class InspectorTest {
                 .containsSubsequence(
                         "gaps",
                         "summary",
+                        "due",
                         "land",
                         "seed",
                         "inputs",
@@ -89,6 +90,18 @@ class InspectorTest {
         Element bed = (Element) page.byId("bed-N1").getParentNode();
         assertThat(Page.text(bed)).contains("compost-process, pile H1");
         assertThat(Page.text((Element) page.byId("bed-N2").getParentNode())).doesNotContain("pile H1");
+    }
+
+    @Test
+    void whatMayNotBePickedYetStandsWithItsDayAndReasons() {
+        desk.typed("till N1 --depth 10cm --on 2025-04-02", "did", "-", "--book", "farm");
+        // 7 CFR 205.203(c)(1)(ii): 2025-04-02 + 120 days
+        assertThat(desk.report("farm", "--on", "2025-06-01").rows("table-due", "2025-07-31", "N1", "205.203(c)(1)"))
+                .singleElement()
+                .satisfies(row -> assertThat(Page.linksToAnEntry(row)).isTrue());
+        assertThat(Page.text((Element)
+                        desk.report("farm", "--on", "2025-08-01").byId("due").getParentNode()))
+                .contains("Nothing, as far as the book says.");
     }
 
     @Test

@@ -3,10 +3,6 @@ package bedledger.projections.estimate;
 import bedledger.projections.tables.Parameter;
 import bedledger.projections.tables.Range;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
 /** Figures worked out from several others by an equation of any shape, by the rule of {@link Estimate#RULE}. */
@@ -20,28 +16,26 @@ public final class Derived {
 
     /** Makes parts ready for several equations over the same ones. */
     public static Parts parts(List<Estimate> parts) {
-        SortedSet<String> names = new TreeSet<>();
+        FixedSet<String> names = Deviations.NONE.causes();
         Grounds grounds = Grounds.NONE;
         for (Estimate part : parts) {
-            names.addAll(part.deviations().keySet());
+            names = names.and(Deviations.of(part.deviations()).causes());
             grounds = grounds.and(part.grounds());
         }
         double[] best = parts.stream().mapToDouble(Estimate::best).toArray();
         List<Cause> causes =
                 names.stream().map(name -> Cause.of(name, parts, best)).toList();
-        return new Parts(best, causes, grounds);
+        return new Parts(best, names, causes, grounds);
     }
 
     /** The parts with one cause at its low and at its high end. */
     private static final class Cause {
-        private final String name;
         private final double[] low;
         private final double[] high;
         private final boolean known;
         private final String side;
 
-        private Cause(String name, double[] low, double[] high, boolean known, String side) {
-            this.name = name;
+        private Cause(double[] low, double[] high, boolean known, String side) {
             this.low = low;
             this.high = high;
             this.known = known;
@@ -60,25 +54,27 @@ public final class Derived {
                 known &= deviation.rangeKnown();
                 side = side.isEmpty() ? deviation.side() : side;
             }
-            return new Cause(name, low, high, known, side);
+            return new Cause(low, high, known, side);
         }
     }
 
     /** Several figures at their best values, and at both ends of each cause of doubt. */
     public static final class Parts {
         private final double[] best;
+        private final FixedSet<String> names;
         private final List<Cause> causes;
         private final Grounds grounds;
 
-        private Parts(double[] best, List<Cause> causes, Grounds grounds) {
+        private Parts(double[] best, FixedSet<String> names, List<Cause> causes, Grounds grounds) {
             this.best = best;
+            this.names = names;
             this.causes = causes;
             this.grounds = grounds;
         }
 
         /** The same parts for equations of one description. */
         public Parts by(String method) {
-            return new Parts(best, causes, grounds.by(method));
+            return new Parts(best, names, causes, grounds.by(method));
         }
 
         /**
@@ -88,9 +84,9 @@ public final class Derived {
          */
         public Estimate work(String unit, ToDoubleFunction<double[]> working) {
             double figure = working.applyAsDouble(best.clone());
-            SortedMap<String, Deviation> moved = new TreeMap<>();
-            causes.forEach(cause -> moved.put(cause.name, moved(cause, figure, working)));
-            return new Estimate(figure, unit, moved, grounds, false);
+            Deviation[] moved =
+                    causes.stream().map(cause -> moved(cause, figure, working)).toArray(Deviation[]::new);
+            return new Estimate(figure, unit, new Deviations(names, moved), grounds, false);
         }
 
         private static Deviation moved(Cause cause, double figure, ToDoubleFunction<double[]> working) {
@@ -109,16 +105,14 @@ public final class Derived {
         Deviation deviation = range == null
                 ? new Deviation(-0.01 * value, 0.01 * value, false, "")
                 : new Deviation(range.low() - value, range.high() - value, true, "");
-        SortedMap<String, Deviation> one = new TreeMap<>();
-        one.put(parameter.key(), deviation);
+        Deviations one = Deviations.of(parameter.key(), deviation);
         String unit = parameter.unit().equals("-") ? "" : parameter.unit();
         return new Estimate(value, unit, one, Grounds.NONE.citing(parameter.citation()), false);
     }
 
     /** A value in doubt between two ends, under a name of its own. */
     public static Estimate between(String name, double low, double best, double high, String unit) {
-        SortedMap<String, Deviation> one = new TreeMap<>();
-        one.put(name, new Deviation(low - best, high - best, true, ""));
+        Deviations one = Deviations.of(name, new Deviation(low - best, high - best, true, ""));
         return new Estimate(best, unit, one, Grounds.NONE, false);
     }
 }

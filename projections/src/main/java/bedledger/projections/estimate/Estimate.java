@@ -4,10 +4,12 @@ import bedledger.projections.tables.Coefficient;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
 
@@ -30,30 +32,29 @@ public record Estimate(
 
     static final String LOW_CLIPPED = "low end clipped at 0";
     private static final double NOTHING = 1e-9;
+    /** One for each row of the tables that is used: thousands of figures then share its words. */
+    private static final Map<Coefficient, Estimate> SHARES = new ConcurrentHashMap<>();
 
     public Estimate {
         if (!Double.isFinite(best)) {
             throw new IllegalArgumentException("an estimate must be a number, not " + best);
         }
-        SortedMap<String, Deviation> kept = new TreeMap<>(deviations);
-        double beside = best;
-        kept.values().removeIf(each -> each.isNegligibleBeside(beside));
-        deviations = Collections.unmodifiableSortedMap(kept);
+        deviations = Deviations.of(deviations).besides(best);
     }
 
     /** A number without doubt, such as a weighed mass taken as given. */
     public static Estimate exact(double value, String unit) {
-        return new Estimate(value, unit, new TreeMap<>(), Grounds.NONE, value >= 0);
+        return new Estimate(value, unit, Deviations.NONE, Grounds.NONE, value >= 0);
     }
 
     /** A coefficient in kg per kg, whatever its printed unit. */
     public static Estimate share(Coefficient coefficient) {
-        return in(coefficient, coefficient.quantity().kilogramsPerKilogram(), "kg/kg");
+        return SHARES.computeIfAbsent(
+                coefficient, each -> in(each, each.quantity().kilogramsPerKilogram(), "kg/kg"));
     }
 
     private static Estimate in(Coefficient coefficient, double factor, String unit) {
-        SortedMap<String, Deviation> one = new TreeMap<>();
-        one.put(coefficient.key(), Deviation.of(coefficient, factor));
+        Deviations one = Deviations.of(coefficient.key(), Deviation.of(coefficient, factor));
         Grounds cited = Grounds.NONE.citing(coefficient.citation());
         return new Estimate(coefficient.value() * factor, unit, one, cited, true);
     }
@@ -72,9 +73,7 @@ public record Estimate(
     }
 
     private static Estimate doubted(String name, double value, String unit, Deviation deviation) {
-        SortedMap<String, Deviation> one = new TreeMap<>();
-        one.put(name, deviation);
-        return new Estimate(value, unit, one, Grounds.NONE, false);
+        return new Estimate(value, unit, Deviations.of(name, deviation), Grounds.NONE, false);
     }
 
     public Estimate plus(Estimate other) {
@@ -111,16 +110,11 @@ public record Estimate(
 
     private Estimate with(Estimate other, String newUnit, DoubleBinaryOperator sum, boolean positive) {
         double newBest = sum.applyAsDouble(best, other.best);
-        SortedSet<String> causes = new TreeSet<>(deviations.keySet());
-        causes.addAll(other.deviations.keySet());
-        SortedMap<String, Deviation> moved = new TreeMap<>();
-        for (String cause : causes) {
-            Deviation mine = deviations.getOrDefault(cause, Deviation.NONE);
-            Deviation theirs = other.deviations.getOrDefault(cause, Deviation.NONE);
+        Deviations moved = Deviations.of(deviations).with(Deviations.of(other.deviations), (mine, theirs) -> {
             double atLow = sum.applyAsDouble(best + mine.atLow(), other.best + theirs.atLow()) - newBest;
             double atHigh = sum.applyAsDouble(best + mine.atHigh(), other.best + theirs.atHigh()) - newBest;
-            moved.put(cause, joined(mine, theirs, atLow, atHigh, newBest));
-        }
+            return joined(mine, theirs, atLow, atHigh, newBest);
+        });
         return new Estimate(newBest, newUnit, moved, grounds.and(other.grounds), positive);
     }
 
@@ -233,7 +227,7 @@ public record Estimate(
 
     /** The same figure with the numbers of the entries behind it. */
     public Estimate behind(Collection<Long> entries) {
-        return new Estimate(best, unit, deviations, grounds.behind(new TreeSet<>(entries)), neverNegative);
+        return new Estimate(best, unit, deviations, grounds.behind(entries), neverNegative);
     }
 
     /** Everything that has to be said beside the three numbers, sentence by sentence; empty when nothing has. */

@@ -53,6 +53,8 @@ public final class Croppings {
     private static final class Walk {
         private final BedId bed;
         private final Map<Key, Growing> begun = new LinkedHashMap<>();
+        /** Those of them that have not ended: few, however long the bed was worked. */
+        private final Map<Key, Growing> standing = new LinkedHashMap<>();
 
         Walk(BedId bed) {
             this.bed = bed;
@@ -64,14 +66,18 @@ public final class Croppings {
                     .forEach(
                             stand -> growing(stand).squareMetres = step.before().squareMetres());
             step.after().crops().forEach(stand -> plant(stand, step));
-            standing().forEach((key, growing) -> {
+            new LinkedHashMap<>(standing).forEach((key, growing) -> {
                 harvest(key, growing, step.entry());
                 end(key, growing, step);
             });
         }
 
         private Growing growing(Stand stand) {
-            return begun.computeIfAbsent(Key.of(stand), key -> new Growing());
+            return begun.computeIfAbsent(Key.of(stand), key -> {
+                Growing growing = new Growing();
+                standing.put(key, growing);
+                return growing;
+            });
         }
 
         private void plant(Stand stand, Step<BedState> step) {
@@ -81,12 +87,6 @@ public final class Croppings {
             if (entry.number() == stand.entry() || plants(entry.fact(), stand)) {
                 growing.plantings.add(entry);
             }
-        }
-
-        private Map<Key, Growing> standing() {
-            Map<Key, Growing> standing = new LinkedHashMap<>(begun);
-            standing.values().removeIf(growing -> growing.end.isPresent());
-            return standing;
         }
 
         private static void harvest(Key key, Growing growing, Entry entry) {
@@ -104,8 +104,10 @@ public final class Croppings {
             boolean elsewhere = !BedAreas.beds(step.entry()).contains(bed);
             if (moves || (!stands && elsewhere)) {
                 begun.remove(key);
+                standing.remove(key);
             } else if (!stands) {
                 growing.end = Optional.of(step.entry());
+                standing.remove(key);
             }
         }
 

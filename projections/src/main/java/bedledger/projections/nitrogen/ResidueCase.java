@@ -31,8 +31,8 @@ record ResidueCase(
         return spans.between(day, until);
     }
 
-    long days(LocalDate until, Predicate<Ground> on) {
-        return spans(until).stream()
+    static long days(List<Span> spans, Predicate<Ground> on) {
+        return spans.stream()
                 .filter(span -> on.test(span.ground()))
                 .mapToLong(Span::days)
                 .sum();

@@ -64,11 +64,9 @@ final class ResidueFigures {
     }
 
     /** kg N set free on the days of such ground, spans on which it is locked up left out. */
-    Estimate freedOn(ResidueCase residue, LocalDate until, Predicate<Ground> on) {
-        List<Span> spans = residue.spans(until).stream()
-                .filter(span -> on.test(span.ground()))
-                .toList();
+    Estimate freedOn(ResidueCase residue, List<Span> spans, Predicate<Ground> on) {
         List<Passing[]> ends = spans.stream()
+                .filter(span -> on.test(span.ground()))
                 .map(span -> new Passing[] {passing(residue, span.after()), passing(residue, span.until())})
                 .toList();
         return figure(residue, part -> {

@@ -65,6 +65,10 @@ public record Coefficient(
 
     private static String number(double value) {
         String text = String.format(Locale.ROOT, "%.4f", value);
-        return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 }

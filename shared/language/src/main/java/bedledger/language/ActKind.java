@@ -4,9 +4,10 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A kind of act, as its record describes it; what it asks for is read from the record when it is first wanted. */
@@ -14,6 +15,8 @@ public final class ActKind {
     private final Act act;
     private final Class<? extends Fact> type;
     private @Nullable List<Ask> asks;
+    private @Nullable List<Ask> whereAsked;
+    private @Nullable Constructor<? extends Fact> constructor;
 
     private ActKind(Act act, Class<? extends Fact> type) {
         this.act = act;
@@ -68,11 +71,13 @@ public final class ActKind {
 
     /** Makes the fact; a field that is missing from the map was not recorded, and a missing list is empty. */
     public Fact make(Map<String, ?> values) {
-        Object[] arguments = asks().stream()
-                .map(ask -> ask.list()
-                        ? values.containsKey(ask.name()) ? values.get(ask.name()) : List.of()
-                        : values.get(ask.name()))
-                .toArray();
+        List<Ask> wanted = asks();
+        Object[] arguments = new Object[wanted.size()];
+        for (int at = 0; at < arguments.length; at++) {
+            Ask ask = wanted.get(at);
+            Object value = values.get(ask.name());
+            arguments[at] = value == null && ask.list() ? List.of() : value;
+        }
         try {
             return constructor().newInstance(arguments);
         } catch (InvocationTargetException refused) {
@@ -85,19 +90,39 @@ public final class ActKind {
         }
     }
 
-    private Constructor<? extends Fact> constructor() throws NoSuchMethodException {
-        return type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new));
+    private synchronized Constructor<? extends Fact> constructor() throws NoSuchMethodException {
+        if (constructor == null) {
+            constructor = type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new));
+        }
+        return constructor;
     }
 
     List<Place> places(Fact fact) {
-        return asks().stream()
-                .filter(ask -> Place.class.isAssignableFrom(ask.type()) || Located.class.isAssignableFrom(ask.type()))
-                .map(ask -> ask.in(fact))
-                .flatMap(value -> value instanceof List<?> several ? several.stream() : Stream.ofNullable(value))
-                .map(value -> value instanceof Located part ? part.place() : (Place) value)
-                .distinct()
-                .toList();
+        Set<Place> places = new LinkedHashSet<>();
+        for (Ask ask : whereAsked()) {
+            Object value = ask.in(fact);
+            if (value instanceof List<?> several) {
+                several.forEach(one -> places.add(place(one)));
+            } else if (value != null) {
+                places.add(place(value));
+            }
+        }
+        return List.copyOf(places);
+    }
+
+    private static Place place(Object value) {
+        return value instanceof Located part ? part.place() : (Place) value;
+    }
+
+    private synchronized List<Ask> whereAsked() {
+        if (whereAsked == null) {
+            whereAsked = asks().stream()
+                    .filter(ask ->
+                            Place.class.isAssignableFrom(ask.type()) || Located.class.isAssignableFrom(ask.type()))
+                    .toList();
+        }
+        return whereAsked;
     }
 }

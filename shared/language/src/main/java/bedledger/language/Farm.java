@@ -23,6 +23,7 @@ public final class Farm {
     private final Standing standing;
     private final Map<Place, List<Entry>> byPlace = new LinkedHashMap<>();
     private final Map<Place, Timeline<?>> timelines = new HashMap<>();
+    private final Map<Class<?>, List<Entry>> byKind = new HashMap<>();
 
     private Farm(Collection<Entry> entries) {
         this.written = entries.stream()
@@ -145,9 +146,11 @@ public final class Farm {
 
     /** The facts in force of one kind, with their entries, in the order of the work. */
     public <F extends Fact> List<Entry> ofKind(Class<F> kind) {
-        return standing.inForce().stream()
-                .filter(entry -> kind.isInstance(entry.fact()))
-                .toList();
+        return byKind.computeIfAbsent(
+                kind,
+                asked -> standing.inForce().stream()
+                        .filter(entry -> asked.isInstance(entry.fact()))
+                        .toList());
     }
 
     /** The lots of which an entry in force speaks. */

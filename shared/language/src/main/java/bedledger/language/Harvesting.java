@@ -27,6 +27,30 @@ public sealed interface Harvesting extends Fact {
 
             @Asks("weight of one of what was counted, if weighed") @Nullable
             Mass each)
+            implements Harvesting {
+        /** The same pick in another lot. */
+        public Harvested in(LotId other) {
+            return new Harvested(beds, crop, quantity, other, weighed, last, each);
+        }
+    }
+
+    @Act(
+            word = "look-over",
+            name = "harvest.beds-looked-over",
+            help = "Look beds over before harvest: droppings, tracks, floods, waiting days.",
+            example = "did look-over N1 --droppings no --animals no --decided \"picked\"")
+    record BedsLookedOver(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("whether droppings were seen") @Nullable Boolean droppings,
+
+            @Asks("whether animals had been in, or tracks were seen") @Nullable
+            Boolean animals,
+
+            @Asks("what else was seen: flood, broken glass, waiting days not over") @Nullable
+            String seen,
+
+            @Asks("what was decided: picked, left standing within 1 m …") @Nullable
+            String decided)
             implements Harvesting {}
 
     @Act(

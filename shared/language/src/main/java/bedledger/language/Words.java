@@ -8,6 +8,11 @@ import java.util.stream.Collectors;
 
 /** Turns the names of fields and choices into words as people type them, and finds the nearest known word. */
 public final class Words {
+    /** The same with a capital letter, as a sentence begins. */
+    public static String capital(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
     /** {@code halfBed} becomes {@code half-bed}. */
     public static String kebab(String camelCase) {
         return camelCase.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);

@@ -12,12 +12,22 @@ import java.util.Comparator;
 public final class WorkOrder {
     private static final LocalTime UNKNOWN = LocalTime.NOON;
 
-    public static final Comparator<Entry> OF_WORK = Comparator.comparing(
-                    (Entry entry) -> entry.head().doneOn())
-            .thenComparing(WorkOrder::time)
-            .thenComparing(entry -> entry.head().placeInDay())
-            .thenComparing(Entry::act)
-            .thenComparing(Entry::number);
+    /** Written out, not chained: a long book is sorted by it whole. */
+    public static final Comparator<Entry> OF_WORK = WorkOrder::compare;
+
+    private static int compare(Entry one, Entry other) {
+        int order = one.head().doneOn().compareTo(other.head().doneOn());
+        if (order == 0) {
+            order = time(one).compareTo(time(other));
+        }
+        if (order == 0) {
+            order = Integer.compare(one.head().placeInDay(), other.head().placeInDay());
+        }
+        if (order == 0) {
+            order = one.act().compareTo(other.act());
+        }
+        return order == 0 ? Long.compare(one.number(), other.number()) : order;
+    }
 
     private static LocalTime time(Entry entry) {
         LocalTime time = entry.head().time();

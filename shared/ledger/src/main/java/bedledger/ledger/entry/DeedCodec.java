@@ -18,11 +18,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /** Writes and reads the payload of an entry: one JSON object with the fields of the head and of the fact side by side. */
 public final class DeedCodec {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+    private static final Map<Class<?>, Kept<Object>> KEPT = new ConcurrentHashMap<>();
     private static final Pattern REVISION = Pattern.compile("[1-9][0-9]{0,6}");
 
     /** The payload; what was not recorded is left out. */
@@ -91,18 +93,18 @@ public final class DeedCodec {
         return read(name, number, stored);
     }
 
-    private static Fact fact(ActKind kind, Map<String, JsonNode> rest) {
+    private static Fact fact(ActKind kind, Fields rest) {
         Map<String, Object> values = new HashMap<>();
         for (Ask ask : kind.asks()) {
-            JsonNode node = rest.remove(ask.name());
+            JsonNode node = rest.take(ask.name());
             if (node != null) {
                 values.put(ask.name(), ask.list() ? list(ask, node) : value(ask.type(), node));
             } else if (ask.required()) {
                 throw new UnreadableEntry("The payload of '" + kind.name() + "' lacks '" + ask.name() + "'.");
             }
         }
-        if (!rest.isEmpty()) {
-            throw new UnreadableEntry("The payload of '" + kind.name() + "' holds " + rest.keySet()
+        if (!rest.untaken().isEmpty()) {
+            throw new UnreadableEntry("The payload of '" + kind.name() + "' holds " + rest.untaken()
                     + ", which revision " + kind.revision()
                     + " does not have. A newer Bedledger wrote it: update, then try again.");
         }
@@ -129,7 +131,8 @@ public final class DeedCodec {
         if (flag ? !node.isBoolean() : whole ? !node.isIntegralNumber() : !node.isTextual()) {
             throw new UnreadableEntry("'" + node + "' is not what a " + type.getSimpleName() + " is stored as.");
         }
-        return FactReader.parse(type, node.asText());
+        return KEPT.computeIfAbsent(type, each -> new Kept<>(text -> FactReader.parse(each, text)))
+                .of(node.asText());
     }
 
     private DeedCodec() {}

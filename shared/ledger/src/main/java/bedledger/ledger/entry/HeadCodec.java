@@ -13,14 +13,14 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 final class HeadCodec {
-    record Split(Head head, Map<String, JsonNode> rest) {}
+    private static final Kept<PersonId> PEOPLE = new Kept<>(PersonId::new);
+
+    record Split(Head head, Fields rest) {}
 
     static ObjectNode write(Head head) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
@@ -57,11 +57,10 @@ final class HeadCodec {
     }
 
     static Split read(JsonNode payload) {
-        Map<String, JsonNode> rest = new LinkedHashMap<>();
-        payload.properties().forEach(field -> rest.put(field.getKey(), field.getValue()));
-        JsonNode placeInDay = rest.remove("placeInDay");
+        Fields rest = new Fields(payload);
+        JsonNode placeInDay = rest.take("placeInDay");
         try {
-            LocalDate doneOn = value(rest, "doneOn", LocalDate::parse);
+            LocalDate doneOn = value(rest, "doneOn", Moments::day);
             if (doneOn == null || placeInDay == null || !placeInDay.isInt()) {
                 throw new UnreadableEntry("The payload lacks the day or the place in the day.");
             }
@@ -69,39 +68,39 @@ final class HeadCodec {
                     doneOn,
                     value(rest, "time", LocalTime::parse),
                     placeInDay.intValue(),
-                    value(rest, "notedOn", LocalDate::parse),
-                    value(rest, "doneBy", PersonId::new),
+                    value(rest, "notedOn", Moments::day),
+                    value(rest, "doneBy", PEOPLE::of),
                     value(rest, "area", Area::parse),
                     whole(rest, "people"),
                     whole(rest, "minutes"),
                     value(rest, "equipment", Function.identity()),
                     value(rest, "note", Function.identity()),
                     documents(rest),
-                    correction(rest.remove("corrects")));
+                    correction(rest.take("corrects")));
             return new Split(head, rest);
         } catch (DateTimeException notADay) {
             throw new UnreadableEntry("A day or time cannot be read: " + notADay.getMessage(), notADay);
         }
     }
 
-    private static <T> @Nullable T value(Map<String, JsonNode> rest, String name, Function<String, T> parse) {
-        JsonNode node = rest.remove(name);
+    private static <T> @Nullable T value(Fields rest, String name, Function<String, T> parse) {
+        JsonNode node = rest.take(name);
         if (node == null) {
             return null;
         }
         return parse.apply(Parts.text(node, name));
     }
 
-    private static @Nullable Integer whole(Map<String, JsonNode> rest, String name) {
-        JsonNode node = rest.remove(name);
+    private static @Nullable Integer whole(Fields rest, String name) {
+        JsonNode node = rest.take(name);
         if (node != null && !node.isInt()) {
             throw new UnreadableEntry("'" + name + "' is not a whole number.");
         }
         return node == null ? null : node.intValue();
     }
 
-    private static List<DocumentId> documents(Map<String, JsonNode> rest) {
-        JsonNode node = rest.remove("documents");
+    private static List<DocumentId> documents(Fields rest) {
+        JsonNode node = rest.take("documents");
         if (node == null) {
             return List.of();
         }

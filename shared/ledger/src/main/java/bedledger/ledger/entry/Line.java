@@ -10,14 +10,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 
 /** The line of an entry: RFC 8785 canonical JSON; journal line, leaf input and packet line are these same bytes. */
 public final class Line {
-    private static final DateTimeFormatter MILLISECONDS =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
+    private static final Kept<PersonId> PEOPLE = new Kept<>(PersonId::new);
 
     /** The bytes of an entry's line, without the line feed. */
     public static byte[] write(Entry entry) {
@@ -86,15 +83,15 @@ public final class Line {
                 Parts.whole(line.path("number"), "number"),
                 new ActId(Parts.text(line.path("act"), "act")),
                 Parts.whole(line.path("sequence"), "sequence"),
-                Instant.parse(Parts.text(line.path("writtenAt"), "writtenAt")),
-                new PersonId(Parts.text(line.path("writtenBy"), "writtenBy")),
+                Moments.moment(Parts.text(line.path("writtenAt"), "writtenAt")),
+                PEOPLE.of(Parts.text(line.path("writtenBy"), "writtenBy")),
                 deed.head(),
                 deed.fact());
     }
 
     /** The moment of writing as it is stored, to the millisecond. */
     public static String written(Instant at) {
-        return MILLISECONDS.format(at);
+        return Moments.written(at);
     }
 
     private Line() {}

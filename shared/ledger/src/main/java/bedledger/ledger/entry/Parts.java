@@ -26,10 +26,13 @@ final class Parts {
         if (!node.isObject()) {
             throw new UnreadableEntry("'" + what + "' is not an object.");
         }
-        Set<String> known = Set.copyOf(List.of(names));
+        List<String> known = List.of(names);
         Set<String> odd = new TreeSet<>();
-        node.fieldNames().forEachRemaining(odd::add);
-        odd.removeAll(known);
+        node.fieldNames().forEachRemaining(name -> {
+            if (!known.contains(name)) {
+                odd.add(name);
+            }
+        });
         if (!odd.isEmpty()) {
             throw new UnreadableEntry("'" + what + "' holds " + odd
                     + ", which this program does not know. A newer Bedledger wrote it: update, then try again.");

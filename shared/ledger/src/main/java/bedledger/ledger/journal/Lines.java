@@ -24,31 +24,44 @@ final class Lines {
     /** Hands on the complete lines between two offsets, the first of which begins a line. */
     Reading read(long from, long to, LineConsumer consumer) throws IOException {
         ByteArrayOutputStream line = new ByteArrayOutputStream();
-        ByteBuffer chunk = ByteBuffer.allocate(CHUNK);
+        byte[] chunk = new byte[CHUNK];
+        ByteBuffer into = ByteBuffer.wrap(chunk);
         long lines = 0;
         long lineStart = from;
         long position = from;
         while (position < to) {
-            chunk.clear().limit((int) Math.min(CHUNK, to - position));
-            if (file.read(chunk, position) <= 0) {
+            into.clear().limit((int) Math.min(CHUNK, to - position));
+            int got = file.read(into, position);
+            if (got <= 0) {
                 break;
             }
-            chunk.flip();
-            while (chunk.hasRemaining()) {
-                byte next = chunk.get();
-                position++;
-                if (next != '\n') {
-                    requireShort(line.size() + 1L, lineStart);
-                    line.write(next);
-                    continue;
-                }
+            int start = 0;
+            for (int end = lineFeed(chunk, start, got); end < got; end = lineFeed(chunk, start, got)) {
+                take(chunk, start, end, line, lineStart);
                 consumer.accept(lineStart, line.toByteArray());
                 line.reset();
                 lines++;
-                lineStart = position;
+                start = end + 1;
+                lineStart = position + start;
             }
+            take(chunk, start, got, line, lineStart);
+            position += got;
         }
         return new Reading(lines, lineStart, file.size() - lineStart);
+    }
+
+    /** Where the next line feed stands; the end where there is none. */
+    private static int lineFeed(byte[] chunk, int from, int end) {
+        int at = from;
+        while (at < end && chunk[at] != '\n') {
+            at++;
+        }
+        return at;
+    }
+
+    private void take(byte[] chunk, int from, int end, ByteArrayOutputStream line, long lineStart) {
+        requireShort(line.size() + (long) (end - from), lineStart);
+        line.write(chunk, from, end - from);
     }
 
     /** The offset behind the last line feed before this offset; 0 where there is none. */

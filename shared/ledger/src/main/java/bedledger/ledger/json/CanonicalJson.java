@@ -82,7 +82,22 @@ public final class CanonicalJson {
     }
 
     private static String decode(byte[] utf8) throws CharacterCodingException {
-        return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(utf8)).toString();
+        return isAscii(utf8)
+                ? new String(utf8, StandardCharsets.ISO_8859_1)
+                : StandardCharsets.UTF_8
+                        .newDecoder()
+                        .decode(ByteBuffer.wrap(utf8))
+                        .toString();
+    }
+
+    /** Nearly every line is; there is then nothing that could be malformed, and a reader of very many saves the decoder. */
+    private static boolean isAscii(byte[] bytes) {
+        for (byte one : bytes) {
+            if (one < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static IllegalArgumentException refused(String why) {

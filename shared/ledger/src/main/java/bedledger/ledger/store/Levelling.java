@@ -56,16 +56,22 @@ final class Levelling {
             damage = "was made anew from the journal, as asked";
         }
         Head from = damage == null ? stored : Head.empty();
-        Head level = target(from);
+        Head level = target(from, stored);
         return new Opening(journal, written(from, level, wasThere), level, reports);
     }
 
-    private Head target(Head from) throws SQLException {
+    private Head target(Head from, Head stored) throws SQLException {
         SealedHead sealed = SealedHead.in(folder);
         sealed.requireAgreesWith(from);
         Head level = from;
         if (journal.length() > from.journalBytes()) {
-            level = new Unwritten(from, sealed).in(journal);
+            Unwritten unwritten = new Unwritten(from, stored, sealed);
+            level = unwritten.in(journal);
+            if (!unwritten.holdsTheStored()) {
+                reports.add("The old database held other entries than the journal: its first " + stored.size()
+                        + " come to another root. It is kept in the folder set-aside. Find out which of the two was"
+                        + " changed before you trust either: bedledger verify --against an older CHECKPOINT.");
+            }
         } else {
             requireSameLast(from);
         }

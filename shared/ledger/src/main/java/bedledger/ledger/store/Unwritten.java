@@ -12,11 +12,16 @@ import bedledger.ledger.tree.Merkle;
  */
 final class Unwritten {
     private final SealedHead sealed;
+    private final Head stored;
     private Head head;
+    private boolean same;
 
-    Unwritten(Head from, SealedHead sealed) {
+    /** From a head on, which may be before the one that the database told. */
+    Unwritten(Head from, Head stored, SealedHead sealed) {
         this.head = from;
+        this.stored = stored;
         this.sealed = sealed;
+        this.same = from.frontier().equals(stored.frontier());
     }
 
     /** How far the database would come. */
@@ -25,8 +30,14 @@ final class Unwritten {
         return head;
     }
 
+    /** Whether the journal holds the very entries that the database told of. */
+    boolean holdsTheStored() {
+        return same;
+    }
+
     private void add(long offset, byte[] line) {
         head = after(head, read(head, offset, line), offset, line);
+        same |= head.frontier().equals(stored.frontier());
         sealed.requireAgreesWith(head);
     }
 

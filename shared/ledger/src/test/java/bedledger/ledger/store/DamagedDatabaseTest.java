@@ -1,5 +1,6 @@
 package bedledger.ledger.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -130,6 +131,18 @@ class DamagedDatabaseTest {
     void rebuildsTheDatabaseWhenAsked() throws Exception {
         assertThat(Ledger.rebuild(book.folder)).singleElement().asString().contains("as asked", ENTRIES + " entries");
         assertHealed("rebuilt");
+    }
+
+    @Test
+    void saysWhenTheDatabaseThatItSetsAsideHeldOtherEntriesThanTheJournal() throws Exception {
+        Files.delete(book.folder.checkpoints());
+        String altered = new String(journal, UTF_8);
+        String other = altered.replaceFirst("\"doneOn\":\"20(\\d\\d)", "\"doneOn\":\"19$1");
+        assertThat(other).isNotEqualTo(altered).hasSameSizeAs(altered);
+        Files.writeString(book.folder.journal(), other);
+        assertThat(Ledger.rebuild(book.folder))
+                .anySatisfy(said -> assertThat(said)
+                        .startsWith("The old database held other entries than the journal: its first " + ENTRIES));
     }
 
     private void assertHealed(String what) throws Exception {
