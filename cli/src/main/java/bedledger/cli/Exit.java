@@ -7,7 +7,9 @@ public final class Exit {
     public static final int FOUND_WANTING = 1;
 
     public static final int USAGE = 64;
+    /** Of a command that writes: nothing was written. Of one that reads a file: it is not what it should be, or broken. */
     public static final int REFUSED = 65;
+
     public static final int NO_INPUT = 66;
     public static final int INTERNAL = 70;
     public static final int CANNOT_CREATE = 73;
@@ -20,7 +22,8 @@ public final class Exit {
               0   done
               1   verify or inspect found something that does not agree
               64  the command was not understood
-              65  what was entered was refused, and not written
+              65  what was entered was refused, and not written; or what was to be
+                  inspected is no packet, is damaged, or is too large for the memory
               66  no such book or file
               70  an error of the program itself
               73  a file or folder could not be made

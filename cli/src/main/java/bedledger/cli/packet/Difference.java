@@ -1,5 +1,7 @@
 package bedledger.cli.packet;
 
+import java.util.Set;
+
 /**
  * One thing in a packet that does not agree.
  *
@@ -9,6 +11,9 @@ package bedledger.cli.packet;
  * @param where the member, and the line in it where there is one
  */
 record Difference(long first, long last, String fault, String where, String found, String expected, String whatToDo) {
+    /** Faults for which a file could not be looked through at all, so that nothing is known of what it holds. */
+    private static final Set<String> NOT_READ = Set.of("not-a-packet", "not-a-proof", "unreadable", "too-large");
+
     static final String ASK = "Ask the farm for the packet again, and keep this one.";
 
     static Difference in(String where, String fault, String found, String expected) {
@@ -17,6 +22,11 @@ record Difference(long first, long last, String fault, String where, String foun
 
     static Difference at(long entry, String where, String fault, String found, String expected) {
         return new Difference(entry, entry, fault, where, found, expected, ASK);
+    }
+
+    /** Whether it kept the file from being looked through. */
+    boolean keptFromReading() {
+        return NOT_READ.contains(fault);
     }
 
     /** One sentence for people. */

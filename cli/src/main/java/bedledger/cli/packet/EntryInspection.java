@@ -39,8 +39,7 @@ final class EntryInspection {
         try {
             inspection.check(EntryProof.parse(bytes), bytes);
         } catch (NoteRejected unreadable) {
-            inspection.add(
-                    "proof-unreadable", SealCheck.shown(String.valueOf(unreadable.getMessage())), "C2SP tlog-proof");
+            inspection.add("not-a-proof", SealCheck.shown(String.valueOf(unreadable.getMessage())), "C2SP tlog-proof");
         }
         return inspection.view(file);
     }

@@ -3,7 +3,6 @@ package bedledger.cli.packet;
 import bedledger.ledger.entry.UnreadableEntry;
 import bedledger.ledger.packet.MemberNames;
 import bedledger.ledger.packet.Members;
-import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +12,7 @@ import java.util.Optional;
 /** Makes entries of the lines, by the fixed table of names; stops at the first that cannot be read. */
 final class EntryReading {
     private static final int LONGEST = 8 * 1024 * 1024;
+    private static final int CHUNK = 1 << 16;
 
     private final Members members;
     private final Recorded recorded;
@@ -27,19 +27,8 @@ final class EntryReading {
         if (!members.has(MemberNames.LINES)) {
             return Optional.empty();
         }
-        try (InputStream in = new BufferedInputStream(members.open(MemberNames.LINES), 1 << 16)) {
-            ByteArrayOutputStream line = new ByteArrayOutputStream();
-            for (int next = in.read(); next >= 0; next = in.read()) {
-                if (next != '\n' && line.size() <= LONGEST) {
-                    line.write(next);
-                } else if (next == '\n') {
-                    recorded.add(line.toByteArray());
-                    line.reset();
-                } else {
-                    return Optional.empty(); // a line too long was named by the verifier
-                }
-            }
-            return Optional.of(recorded);
+        try (InputStream in = members.open(MemberNames.LINES)) {
+            return read(in) ? Optional.of(recorded) : Optional.empty();
         } catch (UnreadableEntry unreadable) {
             differences.add(cannotBeRead(recorded.size() + 1, String.valueOf(unreadable.getMessage())));
         } catch (IllegalArgumentException
@@ -49,6 +38,29 @@ final class EntryReading {
             differences.add(cannotBeRead(recorded.size() + 1, "a value that cannot be: " + bad.getMessage()));
         }
         return Optional.empty();
+    }
+
+    /** Whether every line could be taken; a line too long was named by the verifier. */
+    private boolean read(InputStream in) throws IOException {
+        byte[] chunk = new byte[CHUNK];
+        ByteArrayOutputStream begun = new ByteArrayOutputStream();
+        for (int end = in.read(chunk); end >= 0; end = in.read(chunk)) {
+            int from = 0;
+            for (int at = 0; at < end; at++) {
+                if (chunk[at] == '\n') {
+                    begun.write(chunk, from, at - from);
+                    recorded.add(begun.toByteArray());
+                    begun.reset();
+                    from = at + 1;
+                }
+            }
+            begun.write(chunk, from, end - from);
+            if (begun.size() > LONGEST) {
+                return false;
+            }
+        }
+        recorded.finish();
+        return true;
     }
 
     private static Difference cannotBeRead(long entry, String why) {

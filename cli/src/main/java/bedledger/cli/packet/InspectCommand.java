@@ -94,7 +94,17 @@ public final class InspectCommand implements Callable<Integer> {
         } else {
             new InspectText(around.out()).print(view, many);
         }
-        return view.agrees() ? Exit.OK : Exit.FOUND_WANTING;
+        return exit(view);
+    }
+
+    /** What does not agree weighs more than what could not be read: that is named beside it. */
+    private static int exit(InspectView view) {
+        if (view.agrees()) {
+            return Exit.OK;
+        }
+        return view.packets().stream().anyMatch(one -> !one.agrees() && !InspectText.isNotRead(one))
+                ? Exit.FOUND_WANTING
+                : Exit.REFUSED;
     }
 
     private Given given(boolean many) {

@@ -58,7 +58,7 @@ final class InspectText {
             }
             return;
         }
-        out.println("DOES NOT AGREE. The first thing:");
+        out.println(isNotRead(one) ? "COULD NOT BE LOOKED THROUGH:" : "DOES NOT AGREE. The first thing:");
         paragraph("- ", one.disagreements().get(0).words());
         if (one.disagreements().size() > 1) {
             out.println("After it:");
@@ -70,6 +70,11 @@ final class InspectText {
         }
         out.println();
         paragraph("", "Nothing of it is proved until that is cleared up.");
+    }
+
+    /** Whether nothing is known of what it holds. */
+    static boolean isNotRead(Inspected one) {
+        return one.disagreements().stream().anyMatch(Difference::keptFromReading);
     }
 
     private void print(InspectView.Counts found) {

@@ -19,6 +19,7 @@ final class PacketFile {
     private static final int LARGEST_PROOF = 12 * 1024 * 1024;
 
     private static final int START = 64;
+    private static final String TOO_LARGE = "too-large";
 
     static boolean isUnpacked(Path folder) {
         return Files.isRegularFile(folder.resolve(MemberNames.LINES));
@@ -39,7 +40,7 @@ final class PacketFile {
                     new Difference(
                             0,
                             0,
-                            "too-large",
+                            TOO_LARGE,
                             MemberNames.LINES,
                             "more than fits into this program's memory",
                             "less",
@@ -66,7 +67,11 @@ final class PacketFile {
         }
     }
 
-    private static Inspected refused(String name, Difference difference) {
+    static boolean isTooLarge(Inspected one) {
+        return one.disagreements().stream().anyMatch(found -> found.fault().equals(TOO_LARGE));
+    }
+
+    static Inspected refused(String name, Difference difference) {
         return new Inspected(
                 name,
                 "packet",

@@ -32,14 +32,13 @@ final class PacketFolder {
         try {
             List<Future<Inspected>> open = new ArrayList<>();
             for (Path file : packets()) {
-                String name = String.valueOf(file.getFileName());
-                open.add(workers.submit(() -> PacketFile.inspect(name, file, given)));
+                open.add(workers.submit(() -> inspect(file)));
             }
             List<Inspected> done = new ArrayList<>();
             for (Future<Inspected> one : open) {
                 done.add(one.get());
             }
-            return done;
+            return alone(done);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(stopped);
@@ -48,6 +47,29 @@ final class PacketFolder {
         } finally {
             workers.shutdownNow();
         }
+    }
+
+    /** Whatever a packet does to the program, the others are answered for. */
+    private Inspected inspect(Path file) {
+        String name = String.valueOf(file.getFileName());
+        try {
+            return PacketFile.inspect(name, file, given);
+        } catch (RuntimeException | StackOverflowError failed) {
+            return PacketFile.refused(
+                    name,
+                    Difference.in(
+                            "the file",
+                            "unreadable",
+                            "something at which this program fails (" + SealCheck.shown(failed.toString()) + ")",
+                            "a packet"));
+        }
+    }
+
+    /** Side by side packets may want more memory than there is, of which each alone has enough. */
+    private List<Inspected> alone(List<Inspected> done) {
+        return done.stream()
+                .map(one -> PacketFile.isTooLarge(one) ? inspect(folder.resolve(one.file())) : one)
+                .toList();
     }
 
     private List<Path> packets() {

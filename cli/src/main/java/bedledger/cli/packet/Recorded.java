@@ -1,5 +1,6 @@
 package bedledger.cli.packet;
 
+import bedledger.language.Acts;
 import bedledger.language.BookKeeping;
 import bedledger.language.Entry;
 import bedledger.ledger.entry.Line;
@@ -9,6 +10,7 @@ import bedledger.ledger.tree.Hash;
 import bedledger.ledger.tree.LeafSource;
 import bedledger.ledger.tree.Merkle;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The entries of a log and their leaf hashes, gathered line by line. */
 final class Recorded {
+    private static final String DOCUMENT =
+            "\"name\":\"" + Acts.of(BookKeeping.DocumentAttached.class).name() + "\"";
+
     private final boolean keeps;
     private final List<Entry> entries = new ArrayList<>();
     private final List<Entry> attached = new ArrayList<>();
@@ -26,6 +31,7 @@ final class Recorded {
     private long size;
     private @Nullable Entry first;
     private @Nullable Entry last;
+    private byte[] lastLine = {};
 
     private Recorded(boolean keeps) {
         this.keeps = keeps;
@@ -36,13 +42,19 @@ final class Recorded {
         return new Recorded(true);
     }
 
-    /** Reads every entry and keeps only the first, the last, and those with a document: memory does not grow with the log. */
+    /** Reads and keeps only the first entry, the last, and those with a document: neither memory nor time grows much with the log. */
     static Recorded passing() {
         return new Recorded(false);
     }
 
     /** Takes the next line, without its line feed; throws {@link UnreadableEntry} where it cannot be read, and keeps nothing of it. */
     void add(byte[] line) {
+        lastLine = line;
+        if (!keeps && first != null && !speaksOfADocument(line)) {
+            size++;
+            last = null;
+            return;
+        }
         Entry entry = Line.read(line);
         first = first == null ? entry : first;
         last = entry;
@@ -53,6 +65,20 @@ final class Recorded {
         if (keeps) {
             entries.add(entry);
             hashes.writeBytes(Merkle.leaf(line).bytes());
+        }
+    }
+
+    /** In a canonical line a name is spelt in one way only; the verifier names those that are not canonical. */
+    private static boolean speaksOfADocument(byte[] line) {
+        return new String(line, StandardCharsets.ISO_8859_1).contains(DOCUMENT);
+    }
+
+    /** Reads the last entry, where it was not; throws {@link UnreadableEntry} as above. */
+    void finish() {
+        if (last == null && size > 0) {
+            size--;
+            last = Line.read(lastLine);
+            size++;
         }
     }
 

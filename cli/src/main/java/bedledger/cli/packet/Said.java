@@ -63,7 +63,8 @@ final class Said {
                         : "That nothing was written anew before this packet was made: whoever has the key can do that,"
                                 + " and only an earlier checkpoint in other hands shows it: --since");
         if (!recomputed) {
-            not.add("Findings, tables, report, hand-check page and consistency proof: they were not looked at.");
+            not.add("What each entry says, findings, tables, report, hand-check page and consistency proof: they were"
+                    + " not looked at.");
         }
         not.add("That what is written was done: a seal shows that a record was not changed, not that it is true.");
         return not;

@@ -137,7 +137,7 @@ class PacketTest {
         assertThat(inspected(Exit.OK, "unpacked")).contains("Everything agrees.");
         Files.delete(folder.resolve("unpacked/beds.csv"));
         Files.createSymbolicLink(folder.resolve("unpacked/beds.csv"), folder.resolve("kept.txt"));
-        assertThat(inspected(Exit.FOUND_WANTING, "unpacked")).contains("beds.csv: found a link or a folder");
+        assertThat(inspected(Exit.REFUSED, "unpacked")).contains("beds.csv: found a link or a folder");
     }
 
     @Test
@@ -154,11 +154,45 @@ class PacketTest {
                 proof.replaceFirst("\n25\n", "\n24\n"),
                 proof + "— someone AAAAAAA\n")) {
             Files.writeString(folder.resolve("changed.tlog-proof"), changed);
-            assertThat(inspected(Exit.FOUND_WANTING, "changed.tlog-proof", "--key", farm.verifierKey()))
-                    .contains("DOES NOT AGREE");
+            assertThat(inspectedProof()).containsPattern("DOES NOT AGREE|COULD NOT BE LOOKED THROUGH");
         }
         assertThat(farm.run("packet --entry 26 --out f.tlog-proof --book farm").exit())
                 .isEqualTo(Exit.REFUSED);
+    }
+
+    private String inspectedProof() {
+        SampleFarm.Answer answer = SampleFarm.run(folder, "inspect", "changed.tlog-proof", "--key", farm.verifierKey());
+        assertThat(answer.exit()).isIn(Exit.FOUND_WANTING, Exit.REFUSED);
+        return answer.out();
+    }
+
+    @Test
+    void whatCannotBeReadIsADataErrorAndWhatDoesNotAgreeIsNot() throws IOException {
+        Path packets = Files.createDirectories(folder.resolve("packets"));
+        Files.writeString(packets.resolve("c.zip"), "no zip");
+        assertThat(inspected(Exit.REFUSED, "packets/c.zip")).contains("COULD NOT BE LOOKED THROUGH");
+        assertThat(inspected(Exit.REFUSED, "packets")).contains("0 of 1 agree");
+        Files.writeString(packets.resolve("d.tlog-proof"), "c2sp.org/tlog-proof@v1\nrubbish\n");
+        assertThat(inspected(Exit.REFUSED, "packets/d.tlog-proof")).contains("COULD NOT BE LOOKED THROUGH");
+        Repacked.of(farm.packet()).mend("lines.jsonl", "\"80 kg\"", "\"95 kg\"").write(packets.resolve("b.zip"));
+        assertThat(inspected(Exit.FOUND_WANTING, "packets")).contains("0 of 3 agree");
+    }
+
+    @Test
+    void theSealAloneIsLookedAtWhereThatIsAsked() throws IOException {
+        Path good = farm.packet();
+        assertThat(inspected(Exit.OK, "packet.zip", "--seal-only"))
+                .contains("The first 25 of 25 lines are whole", "What each entry says", "they were not looked at")
+                .contains("25 entries, the last written on 2025-12-31", "Every document (1)");
+        Repacked.of(good).with("report.html", "-").write(folder.resolve("r.zip"));
+        assertThat(inspected(Exit.OK, "r.zip", "--seal-only")).contains("Everything agrees.");
+        assertThat(inspected(Exit.FOUND_WANTING, "r.zip")).contains("report.html, line 1");
+        Repacked.of(good).mend("lines.jsonl", "\"80 kg\"", "\"95 kg\"").write(folder.resolve("l.zip"));
+        assertThat(inspected(Exit.FOUND_WANTING, "l.zip", "--seal-only")).contains("entries 1 to 25");
+        Repacked without = Repacked.of(good);
+        without.members().remove("documents/" + document());
+        without.write(folder.resolve("d.zip"));
+        assertThat(inspected(Exit.FOUND_WANTING, "d.zip", "--seal-only")).contains("entry 8, documents/");
     }
 
     @Test
@@ -178,6 +212,33 @@ class PacketTest {
                         "the file: something else than a whole zip");
         assertThat(inspected(Exit.FOUND_WANTING, "packets", "--csv"))
                 .startsWith("farm,file,entries,sealed,last_written,agrees,first_disagreement ");
+    }
+
+    @Test
+    void aHostilePacketAmongFortyHidesNoOther() throws IOException {
+        Path packets = Files.createDirectories(folder.resolve("forty"));
+        Path good = farm.packet();
+        Repacked changed = Repacked.of(good).mend("lines.jsonl", "\"80 kg\"", "\"95 kg\"");
+        for (int number = 10; number < 49; number++) {
+            Path to = packets.resolve(number + ".zip");
+            if (number % 20 == 0) {
+                Files.copy(good, to);
+            } else {
+                changed.write(to);
+            }
+        }
+        Files.write(
+                packets.resolve("49.zip"),
+                new RawZip().deflated("lines.jsonl", new byte[40_000_000]).bytes());
+        List<String> rows = SampleFarm.run(folder, "inspect", "forty", "--csv")
+                .out()
+                .lines()
+                .skip(1)
+                .toList();
+        assertThat(rows).hasSize(40);
+        assertThat(rows.stream().filter(row -> row.contains(",true,"))).hasSize(2);
+        assertThat(rows.stream().filter(row -> row.contains("checkpoint.txt"))).hasSize(37);
+        assertThat(rows.get(39)).contains("49.zip", "40000000 bytes out of");
     }
 
     @Test

@@ -30,7 +30,8 @@ final class HistoryLines {
     private final Farm farm;
     private final BookZone zone;
     private final Map<Long, List<String>> misfits;
-    private final Map<Long, Entry> byNumber;
+    /** What is no longer in force, and answers without effect. */
+    private final List<Entry> gone;
 
     HistoryLines(Farm farm, Timeline<BedState> timeline) {
         this.farm = farm;
@@ -39,7 +40,26 @@ final class HistoryLines {
                 .filter(step -> !step.fits())
                 .collect(Collectors.toMap(
                         step -> step.entry().number(), HistoryLines::why, (one, two) -> one, HashMap::new));
-        this.byNumber = farm.written().stream().collect(Collectors.toMap(Entry::number, entry -> entry));
+        this.gone = Stream.concat(
+                        farm.standing().answeredBy().keySet().stream().flatMap(number -> numbered(number).stream()),
+                        farm.standing().idle().stream())
+                .toList();
+    }
+
+    /** Looked up among all of them, which are in the order of their numbers. */
+    private Optional<Entry> numbered(long number) {
+        int low = 0;
+        int high = farm.written().size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            Entry entry = farm.written().get(middle);
+            if (entry.number() == number) {
+                return Optional.of(entry);
+            }
+            low = entry.number() < number ? middle + 1 : low;
+            high = entry.number() > number ? middle - 1 : high;
+        }
+        return Optional.empty();
     }
 
     private static List<String> why(Step<BedState> step) {
@@ -59,8 +79,9 @@ final class HistoryLines {
         if (!chain.add(bed)) {
             return Stream.empty();
         }
-        Stream<Entry> own = farm.written().stream()
-                .filter(entry -> entry.fact().places().contains(bed))
+        Stream<Entry> own = Stream.concat(
+                        farm.entries(bed).stream(),
+                        gone.stream().filter(entry -> entry.fact().places().contains(bed)))
                 .filter(entry -> !(entry.fact() instanceof BookKeeping.Struck));
         Optional<Entry> split = farm.entries(bed).stream()
                 .filter(entry -> entry.fact() instanceof Land.BedSplit parts
@@ -105,8 +126,9 @@ final class HistoryLines {
         if (correction == null) {
             return Optional.empty();
         }
-        Entry earlier = byNumber.get(correction.number());
-        String words = earlier == null ? "" : FactWords.of(earlier.fact());
+        String words = numbered(correction.number())
+                .map(earlier -> FactWords.of(earlier.fact()))
+                .orElse("");
         return Optional.of(new Answered(correction.number(), correction.reason(), words));
     }
 

@@ -12,6 +12,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Reads and writes the one spelling of a JSON value.
@@ -67,10 +68,16 @@ public final class CanonicalJson {
 
     /** Says whether these bytes are the one canonical spelling of one value. */
     public static boolean isCanonical(byte[] utf8) {
+        return readCanonical(utf8).isPresent();
+    }
+
+    /** The value of which these bytes are the one canonical spelling; nothing where they are not. */
+    public static Optional<JsonNode> readCanonical(byte[] utf8) {
         try {
-            return Arrays.equals(utf8, write(readStrict(utf8)));
+            JsonNode value = readStrict(utf8);
+            return Arrays.equals(utf8, write(value)) ? Optional.of(value) : Optional.empty();
         } catch (IllegalArgumentException notInTheProfile) {
-            return false;
+            return Optional.empty();
         }
     }
 

@@ -1,10 +1,9 @@
 package bedledger.ledger.verify;
 
-import java.io.BufferedInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** Lines of bytes, one after another, with memory bounded by the longest line that is looked at. */
@@ -27,29 +26,49 @@ final class ByteLines implements Closeable {
 
     private final InputStream in;
     private final int longest;
+    private final byte[] chunk = new byte[1 << 16];
+    private int at;
+    private int end;
 
     ByteLines(InputStream in, int longest) {
-        this.in = new BufferedInputStream(in, 1 << 16);
+        this.in = in;
         this.longest = longest;
     }
 
     /** The next line, or nothing at the end. */
     @Nullable
     Line next() throws IOException {
-        ByteArrayOutputStream line = new ByteArrayOutputStream(512);
-        long length = 0;
-        int next = in.read();
-        if (next < 0) {
+        if (isAtEnd()) {
             return null;
         }
-        while (next >= 0 && next != '\n') {
-            if (length < longest) {
-                line.write(next);
+        byte[] line = {};
+        long length = 0;
+        boolean finished = false;
+        while (!finished && !isAtEnd()) {
+            int from = at;
+            while (at < end && chunk[at] != '\n') {
+                at++;
             }
-            length++;
-            next = in.read();
+            line = joined(line, from, Math.min(at - from, longest - line.length));
+            length += at - from;
+            finished = at < end;
+            at++;
         }
-        return new Line(line.toByteArray(), length, next == '\n');
+        return new Line(line, length, finished);
+    }
+
+    private boolean isAtEnd() throws IOException {
+        if (at >= end) {
+            at = 0;
+            end = in.read(chunk);
+        }
+        return end < 0;
+    }
+
+    private byte[] joined(byte[] begun, int from, int count) {
+        byte[] all = Arrays.copyOf(begun, begun.length + count);
+        System.arraycopy(chunk, from, all, begun.length, count);
+        return all;
     }
 
     @Override

@@ -4,8 +4,11 @@ import bedledger.ledger.json.CanonicalJson;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What can be said of each line by itself and of its place after the one before. */
@@ -13,6 +16,8 @@ final class LineCheck {
 
     private static final Pattern INSTANT =
             Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}\\.[0-9]{3}Z");
+    private static final DateTimeFormatter MILLISECONDS =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
     private static final String COMPARE = "Compare it with a backup or a packet from that time.";
 
     private final Findings findings;
@@ -37,18 +42,18 @@ final class LineCheck {
             add(Fault.LINE_TOO_LONG, line.length() + " bytes", "at most " + line.bytes().length);
             return unnumbered();
         }
-        if (!CanonicalJson.isCanonical(line.bytes())) {
+        Optional<JsonNode> canonical = CanonicalJson.readCanonical(line.bytes());
+        if (canonical.isEmpty()) {
             add(Fault.LINE_NOT_CANONICAL, "bytes that are not canonical JSON", "one entry as RFC 8785 spells it");
             return unnumbered();
         }
-        JsonNode entry = CanonicalJson.readStrict(line.bytes());
-        List<String> lacking = lacking(entry);
+        JsonNode entry = canonical.get();
+        Optional<Instant> written = instant(entry.path("writtenAt"));
+        List<String> lacking = lacking(entry, written.isPresent());
         if (!lacking.isEmpty()) {
             add(Fault.LINE_INCOMPLETE, "no usable " + String.join(", ", lacking), "what every entry has");
         }
-        if (!lacking.contains("writtenAt")) {
-            checkTime(entry.path("writtenAt").textValue());
-        }
+        written.ifPresent(this::checkTime);
         return lacking.contains("number")
                 ? unnumbered()
                 : checkNumber(entry.path("number").longValue());
@@ -82,8 +87,7 @@ final class LineCheck {
                 first, last, fault, "journal line " + position, "number " + found, "number " + expected, COMPARE));
     }
 
-    private void checkTime(String text) {
-        Instant written = Instant.parse(text);
+    private void checkTime(Instant written) {
         if (written.isBefore(lastWritten)) {
             long entry = lastNumber + unnumbered + 1;
             findings.add(new Disagreement(
@@ -91,14 +95,14 @@ final class LineCheck {
                     entry,
                     Fault.TIME_GOES_BACK,
                     "journal line " + position,
-                    "written at " + text,
+                    "written at " + MILLISECONDS.format(written),
                     "not before the line above it, " + lastWritten,
                     COMPARE));
         }
         lastWritten = written;
     }
 
-    private static List<String> lacking(JsonNode entry) {
+    private static List<String> lacking(JsonNode entry, boolean hasTime) {
         List<String> lacking = new ArrayList<>();
         require(lacking, "number", wholeFrom(1, entry.path("number")));
         for (String text : List.of("act", "name", "writtenBy")) {
@@ -107,7 +111,7 @@ final class LineCheck {
         }
         require(lacking, "revision", wholeFrom(1, entry.path("revision")));
         require(lacking, "sequence", wholeFrom(0, entry.path("sequence")));
-        require(lacking, "writtenAt", instant(entry.path("writtenAt")));
+        require(lacking, "writtenAt", hasTime);
         require(lacking, "payload", entry.path("payload").isObject());
         return lacking;
     }
@@ -122,15 +126,14 @@ final class LineCheck {
         return value.isIntegralNumber() && value.longValue() >= least;
     }
 
-    private static boolean instant(JsonNode value) {
+    private static Optional<Instant> instant(JsonNode value) {
         if (!value.isTextual() || !INSTANT.matcher(value.textValue()).matches()) {
-            return false;
+            return Optional.empty();
         }
         try {
-            Instant.parse(value.textValue());
-            return true;
+            return Optional.of(Instant.parse(value.textValue()));
         } catch (DateTimeException noSuchDay) {
-            return false;
+            return Optional.empty();
         }
     }
 
