@@ -23,12 +23,25 @@ public final class BookPlace {
             }
             return new BookFolder(folder.normalize());
         }
+        return nearest(around).orElseThrow(() -> none(around));
+    }
+
+    /** Whether there is a book in this folder or above it. */
+    public static boolean isNear(Surroundings around) {
+        return nearest(around).isPresent();
+    }
+
+    private static Optional<BookFolder> nearest(Surroundings around) {
         for (Path at = around.folder().toAbsolutePath(); at != null; at = at.getParent()) {
             if (Files.exists(at.resolve(BookFolder.MARKER))) {
-                return new BookFolder(at);
+                return Optional.of(new BookFolder(at));
             }
         }
-        throw new Failure(
+        return Optional.empty();
+    }
+
+    private static Failure none(Surroundings around) {
+        return new Failure(
                 Exit.NO_INPUT,
                 "There is no book in '" + around.folder()
                         + "' or above it. Go to the book's folder, give it with --book FOLDER, or start one: bedledger new FOLDER --farm NAME");

@@ -9,12 +9,14 @@ import bedledger.cli.prove.BalanceCommand;
 import bedledger.cli.prove.Check;
 import bedledger.cli.prove.GapsCommand;
 import bedledger.cli.prove.MakeCheckpoint;
+import bedledger.cli.prove.MockAuditCommand;
 import bedledger.cli.prove.Rebuild;
 import bedledger.cli.prove.Rules;
 import bedledger.cli.prove.TraceCommand;
 import bedledger.cli.prove.Verify;
 import bedledger.cli.read.Bed;
 import bedledger.cli.read.Beds;
+import bedledger.cli.read.BlendCommand;
 import bedledger.cli.read.HoursCommand;
 import bedledger.cli.read.NitrogenCommand;
 import bedledger.cli.read.ReadyCommand;
@@ -57,12 +59,14 @@ final class Commands {
             of("weather", "Look", "what weather the book has; put a file of it in", WeatherCommand::new),
             of("nitrogen", "Look", "nitrogen set free or locked up; phosphorus in and sold", NitrogenCommand::new),
             of("soil", "Look", "soil carbon: samples, inputs, two balances", SoilCommand::new),
+            of("blend", "Look", "water and C:N of a compost mix, asked beforehand or of a pile", BlendCommand::new),
             of("seasons", "Look", "what went back, season beside season", Seasons::new),
             of("rules", "Look", "the rule book, and the tables, with their sources", Rules::new),
             of("check", "Prove", "hold the record against the rule book", Check::new),
             of("gaps", "Prove", "what is not in the book, and what would answer it", GapsCommand::new),
             of("balance", "Prove", "what came in and went out of a crop or material", BalanceCommand::new),
             of("trace", "Prove", "where a lot, invoice, seed lot or input came from and went", TraceCommand::new),
+            of("mock-audit", "Prove", "ask as an inspector would, and time the answers", MockAuditCommand::new),
             of("report", "Prove", "the audit report; for the agronomist: seasons and soil", Report::new),
             of("verify", "Prove", "check that nothing in the log was changed", Verify::new),
             of("checkpoint", "Prove", "sign the log as it stands", MakeCheckpoint::new),

@@ -19,6 +19,7 @@ public final class Main {
                 Path.of("").toAbsolutePath(),
                 System.getenv(),
                 Clock.systemUTC(),
+                System::nanoTime,
                 new SecureRandom(),
                 System.in,
                 out,

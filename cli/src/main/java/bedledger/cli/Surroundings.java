@@ -5,6 +5,8 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 import java.util.random.RandomGenerator;
 
 /**
@@ -12,17 +14,41 @@ import java.util.random.RandomGenerator;
  *
  * @param folder the folder it was started in
  * @param environment environment variables
+ * @param nanoTime a clock that only goes on, for how long something took, in nanoseconds from any beginning
  * @param terminal whether a person reads what is printed
  */
 public record Surroundings(
         Path folder,
         Map<String, String> environment,
         Clock clock,
+        LongSupplier nanoTime,
         RandomGenerator random,
         InputStream in,
         PrintStream out,
         PrintStream err,
         boolean terminal) {
+    /** The same where nobody asks how long something took closer than the clock tells. */
+    public Surroundings(
+            Path folder,
+            Map<String, String> environment,
+            Clock clock,
+            RandomGenerator random,
+            InputStream in,
+            PrintStream out,
+            PrintStream err,
+            boolean terminal) {
+        this(
+                folder,
+                environment,
+                clock,
+                () -> TimeUnit.MILLISECONDS.toNanos(clock.millis()),
+                random,
+                in,
+                out,
+                err,
+                terminal);
+    }
+
     /** Where this person's settings live, by the XDG base directory specification. */
     public Path configuration() {
         String given = environment.getOrDefault("XDG_CONFIG_HOME", "");

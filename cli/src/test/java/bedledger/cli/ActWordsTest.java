@@ -42,6 +42,7 @@ class ActWordsTest {
             Map.entry("end-cover", "found N2 --cover-crop \"rye and vetch\""),
             Map.entry("harvest", "found N1 --crop leek"),
             Map.entry("lay-out", "register-field North --gross 0.05ha"),
+            Map.entry("pot-up", "sow-trays LE-0301 --crop leek"),
             Map.entry("transplant", "sow-trays BR-0310 --crop broccoli"),
             Map.entry(
                     "answer-condition",

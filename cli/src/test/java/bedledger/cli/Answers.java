@@ -84,6 +84,9 @@ final class Answers {
         }
         List<String> ways = days.size() > 1 ? List.of("piece", "bed", "crop", "flip", "season") : List.of("flip");
         ways.forEach(by -> commands.add("returned --by " + by + " --on " + Season.END));
+        commands.add("nitrogen --on " + Season.END);
+        commands.add("soil --on " + Season.END);
+        commands.add("blend");
         return commands;
     }
 

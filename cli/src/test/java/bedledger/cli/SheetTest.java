@@ -51,6 +51,43 @@ class SheetTest {
                 .containsExactly("2025/LEE-0901", "2025/LEE-0901-2");
     }
 
+    private static final String MANURED = """
+            date,did,beds,crop,quantity,manure,lot,lots,as,invoice
+            2025-04-01,spread,N1,,40kg,cow,,,,
+            2025-04-02,till,N1,,,,,,,
+            2025-04-10,sow,N1,carrot,,,,,,
+            2025-06-01,harvest,N1,carrot,12kg,,CA-1,,,
+            2025-06-02,sell,,,,,,CA-1=5kg,organic,7
+            """;
+
+    /** 2025-04-02 to 2025-06-01 are 60 days, and 120 are asked. */
+    @Test
+    void saysWhatTheRulesWouldSayAndWritesAllTheSame() {
+        desk.lay("s.csv", MANURED);
+        Said dry = desk.run("import s.csv --dry-run --book farm").done();
+        assertThat(dry.out().replaceAll("\\s+", " "))
+                .contains("Would write 5 acts", "What the rules would say of it", "Not met: Carrot")
+                .contains("Lot 2025/CA-1 as organic: not met.");
+        Said said = desk.run("import s.csv --book farm").done();
+        assertThat(said.out().substring(said.out().indexOf("What the rules")))
+                .isEqualTo(dry.out().substring(dry.out().indexOf("What the rules")));
+        said.fits();
+    }
+
+    @Test
+    void saysNoMoreThanAFewThingsOfALongSheet() {
+        StringBuilder sheet = new StringBuilder("date,did,beds,crop,quantity,manure\n");
+        for (int bed = 1; bed <= 4; bed++) {
+            sheet.append("2025-04-01,spread,N" + bed + ",,40kg,cow\n2025-04-02,till,N" + bed + ",,,\n");
+            sheet.append("2025-04-10,sow,N" + bed + ",carrot,,\n");
+            for (int day = 10; day < 20; day++) {
+                sheet.append("2025-06-" + day + ",harvest,N" + bed + ",carrot,1kg,\n");
+            }
+        }
+        desk.lay("s.csv", sheet.toString());
+        assertThat(desk.run("import s.csv --book farm").done().out()).containsPattern("and \\d+ more: bedledger check");
+    }
+
     @Test
     void writesNothingTwiceWhereASheetIsReadTwice() {
         desk.lay("s.csv", LEEKS);

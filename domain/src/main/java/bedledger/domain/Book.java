@@ -156,6 +156,11 @@ public final class Book implements AutoCloseable {
         return problems(candidates, Judge.of(ledger, candidates), at);
     }
 
+    /** Drafts as the entries they would become, without writing them. */
+    public List<Entry> supposed(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
+        return new Numbering(ledger, ids).entries(drafts, writer, timeOfWriting(practiceTime));
+    }
+
     /** Writes drafts, all or none; {@link Refused} holds every problem of every draft. */
     public Written write(List<Draft> drafts, PersonId writer, @Nullable Instant practiceTime) {
         return write(drafts, writer, practiceTime, done -> {});

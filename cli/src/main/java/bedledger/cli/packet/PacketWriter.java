@@ -130,7 +130,11 @@ final class PacketWriter {
         for (Map.Entry<String, Content> page : pages.tables().entrySet()) {
             zip.add(page.getKey(), page.getValue());
         }
-        zip.add(MemberNames.REPORT, pages.report(note, verdict()));
+        Pages.Report report = pages.report(note, verdict());
+        zip.add(MemberNames.REPORT, report.page());
+        if (report.isOnPaper()) {
+            zip.add(MemberNames.PAPER, report.paper());
+        }
         for (String document : documents()) {
             Path kept = folder.documents().resolve(document);
             zip.add(MemberNames.DOCUMENTS + document, out -> Files.copy(kept, out));

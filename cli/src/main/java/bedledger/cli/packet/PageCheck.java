@@ -27,6 +27,7 @@ final class PageCheck {
     private final BookKeeping.BookOpened opened;
     private final String key;
     private boolean recomputed;
+    private Optional<Pages.Report> report = Optional.empty();
     private Optional<InspectView.Counts> counts = Optional.empty();
 
     PageCheck(Members members, Recorded recorded, BookKeeping.BookOpened opened, String key) {
@@ -50,7 +51,8 @@ final class PageCheck {
             pages.putAll(made.tables());
             // Over lines that were changed the report would differ everywhere; the seal has said so already.
             if (own.agrees() && note.isPresent()) {
-                pages.put(MemberNames.REPORT, made.report(note.get(), own));
+                report = Optional.of(made.report(note.get(), own));
+                pages.put(MemberNames.REPORT, report.get().page());
             }
         } catch (RuntimeException cannot) {
             differences.add(cannotBeMade(MemberNames.FINDINGS, cannot));
@@ -59,7 +61,24 @@ final class PageCheck {
             compare(page.getKey(), page.getValue(), differences);
         }
         compare(MemberNames.README, out -> out.write(Pages.handCheck()), differences);
+        if (report.isPresent() && differences.isEmpty()) {
+            paper(report.get(), differences);
+            said.paper(members.has(MemberNames.PAPER));
+        }
         said.pages(pages.size());
+    }
+
+    /** Comes last, since it takes longest, and only where nothing else differs. */
+    private void paper(Pages.Report made, List<Difference> differences) throws IOException {
+        boolean there = members.has(MemberNames.PAPER);
+        if (!made.isOnPaper() && there) {
+            differences.add(Difference.in(
+                    MemberNames.PAPER, "page-unknown", "a file", "none, for the report is too long for paper"));
+        } else if (made.isOnPaper() && !there) {
+            differences.add(Difference.in(MemberNames.PAPER, "missing", "no such file", "one"));
+        } else if (there) {
+            compare(MemberNames.PAPER, made.paper(), differences);
+        }
     }
 
     /** Whether the pages could be made at all. */
@@ -80,19 +99,23 @@ final class PageCheck {
             made.writeTo(comparison);
             Optional<Comparison.Line> line = comparison.finish();
             if (line.isPresent()) {
-                String where = name + ", line " + line.get().number();
-                differences.add(new Difference(
-                        0,
-                        0,
-                        "page-differs",
-                        where,
-                        line.get().found(),
-                        line.get().expected(),
-                        whatToDo()));
+                differences.add(differs(name, line.get()));
             }
         } catch (RuntimeException cannot) {
             differences.add(cannotBeMade(name, cannot));
         }
+    }
+
+    private Difference differs(String name, Comparison.Line line) throws IOException {
+        boolean paper = name.equals(MemberNames.PAPER);
+        return new Difference(
+                0,
+                0,
+                "page-differs",
+                name + (paper ? ", byte " + line.at() : ", line " + line.number()),
+                paper ? "other bytes" : line.found(),
+                paper ? "those that this program makes of the lines" : line.expected(),
+                paper ? "Go by report.html, which agrees. " + whatToDo() : whatToDo());
     }
 
     /** Another version may work things out otherwise; which one made the packet is its own word. */

@@ -41,6 +41,8 @@ import java.util.Optional;
  */
 final class Pages {
     private static final String HAND_CHECK = "hand-check.txt";
+    /** Bytes of the report's page up to which it is laid out for paper as well; what is longer takes minutes, and nobody prints it. */
+    private static final long MOST_ON_PAPER = 2L * 1024 * 1024;
 
     private final ReadBook book;
     private final LocalDate day;
@@ -105,8 +107,17 @@ final class Pages {
     }
 
     /** The report, which also says whether the lines agreed with the checkpoint. */
-    Content report(SignedNote note, Verdict verdict) {
-        return text(out -> new SealedReport(book, day, made, leaves, key, note, verdict).write(out));
+    Report report(SignedNote note, Verdict verdict) {
+        SealedReport report = new SealedReport(book, day, made, leaves, key, note, verdict);
+        return new Report(new Sized(text(report::write)), report::writePaper);
+    }
+
+    /** The report as a page and, made last, as a tagged PDF. */
+    record Report(Sized page, Content paper) {
+        /** Whether it is short enough for paper; known once the page was written. */
+        boolean isOnPaper() {
+            return page.size() <= MOST_ON_PAPER;
+        }
     }
 
     private FindingsFile findings() {

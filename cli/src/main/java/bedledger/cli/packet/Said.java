@@ -7,6 +7,7 @@ import java.util.List;
 final class Said {
     private int documents;
     private int pages;
+    private boolean paper;
 
     void documents(int count) {
         documents = count;
@@ -14,6 +15,10 @@ final class Said {
 
     void pages(int count) {
         pages = count;
+    }
+
+    void paper(boolean compared) {
+        paper = compared;
     }
 
     List<String> proved(long entries, long sealed, long heldSince, boolean keyGiven, List<String> countersigned) {
@@ -32,7 +37,8 @@ final class Said {
             proved.add("Every document (" + documents + ") has the hash that its entry names.");
         }
         if (pages > 0) {
-            proved.add("Findings, tables and report are what this program works out from the lines, byte for byte.");
+            proved.add("Findings, tables and report" + (paper ? ", the one on paper too," : "")
+                    + " are what this program works out from the lines, byte for byte.");
         }
         return proved;
     }

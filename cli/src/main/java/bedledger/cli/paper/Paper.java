@@ -8,17 +8,21 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.XRLog;
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.w3c.dom.Document;
 
 /**
@@ -31,6 +35,19 @@ import org.w3c.dom.Document;
 public record Paper(String xhtml, String css, List<Drawing> drawings) {
     private static final int BOLD = 700;
     private static final int PLAIN = 400;
+    private static final int TABLES = 12;
+    private static final int TABLE = 16;
+    private static final int SUBSTITUTIONS = 0x47535542; // GSUB
+    private static final int NOBODY_S = 0x47535558; // GSUX
+    private static final String COLOURS = "srgb.icc";
+
+    /** How the file is written. */
+    public enum Packing {
+        /** Deflated: small, but its bytes may differ with the zlib of the Java that made it. */
+        DEFLATED,
+        /** Five times as large, and the same bytes wherever it is made. */
+        NONE
+    }
 
     /** What long-keeping standard the file declares. */
     public enum Kept {
@@ -49,12 +66,17 @@ public record Paper(String xhtml, String css, List<Drawing> drawings) {
         drawings = List.copyOf(drawings);
     }
 
+    /** As {@link #write(Kept, Packing, String, Instant, OutputStream)}, deflated. */
+    public void write(Kept kept, String producer, Instant made, OutputStream out) throws IOException {
+        write(kept, Packing.DEFLATED, producer, made, out);
+    }
+
     /**
      * Writes the PDF, the same bytes for the same page and moment; throws where it cannot be laid out or written.
      *
      * @param made the day it says it was made on
      */
-    public void write(Kept kept, String producer, Instant made, OutputStream out) throws IOException {
+    public void write(Kept kept, Packing packing, String producer, Instant made, OutputStream out) throws IOException {
         XRLog.setLoggingEnabled(false);
         Document page = new PaperPage(xhtml, css, drawings).document();
         Map<String, Drawing> byId = drawings.stream().collect(Collectors.toMap(Drawing::id, Function.identity()));
@@ -64,15 +86,21 @@ public record Paper(String xhtml, String css, List<Drawing> drawings) {
         builder.withProducer(producer);
         builder.usePdfAConformance(kept.conformance);
         builder.usePdfUaAccessibility(true);
-        builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+        builder.useColorProfile(colours());
         builder.useObjectDrawerFactory(new Drawings(byId));
         fonts(builder);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             try (PDDocument laid = renderer.createPDFKeepOpen()) {
                 LinkWords.into(laid);
+                Marks.into(laid);
+                colours(laid);
                 Made.on(made).into(laid);
-                laid.save(out);
+                if (packing == Packing.NONE) {
+                    PlainFile.write(laid, out);
+                } else {
+                    laid.save(out);
+                }
             }
         }
     }
@@ -85,7 +113,45 @@ public record Paper(String xhtml, String css, List<Drawing> drawings) {
     }
 
     private static void font(PdfRendererBuilder builder, String face, int weight, FontStyle style) {
-        FSSupplier<InputStream> open = () -> Faces.open(face);
+        FSSupplier<InputStream> open = () -> new ByteArrayInputStream(withoutJoinedLetters(face));
         builder.useFont(open, Faces.FAMILY, weight, style, true);
+    }
+
+    /**
+     * The face with its table of substitutions under a name that nobody looks for (OpenType, font file: table directory).
+     *
+     * <p>The library would join letters as it draws them, with a pattern made anew for every word, after it had measured them apart.
+     */
+    private static byte[] withoutJoinedLetters(String face) {
+        try (InputStream in = Faces.open(face)) {
+            byte[] font = in.readAllBytes();
+            ByteBuffer directory = ByteBuffer.wrap(font);
+            int tables = directory.getShort(Integer.BYTES);
+            for (int at = TABLES; at < TABLES + tables * TABLE; at += TABLE) {
+                if (directory.getInt(at) == SUBSTITUTIONS) {
+                    directory.putInt(at, NOBODY_S);
+                }
+            }
+            return font;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(face, failed);
+        }
+    }
+
+    /** Puts the profile in as it is; the Java in use may have changed its head on the way through. */
+    private static void colours(PDDocument document) throws IOException {
+        for (PDOutputIntent intent : document.getDocumentCatalog().getOutputIntents()) {
+            try (OutputStream out = intent.getDestOutputIntent().createOutputStream(COSName.FLATE_DECODE)) {
+                out.write(colours());
+            }
+        }
+    }
+
+    private static byte[] colours() {
+        try (InputStream in = Objects.requireNonNull(Paper.class.getResourceAsStream(COLOURS), COLOURS)) {
+            return in.readAllBytes();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(COLOURS, failed);
+        }
     }
 }

@@ -1,16 +1,24 @@
 package bedledger.cli.prove;
 
+import bedledger.cli.Exit;
+import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
 import bedledger.cli.read.Output;
 import bedledger.cli.read.ReadBook;
 import bedledger.cli.read.ReadOptions;
 import bedledger.cli.read.TextTable;
+import bedledger.language.Entry;
 import bedledger.projections.findings.Finding;
 import bedledger.projections.findings.Findings;
 import bedledger.projections.findings.Outcome;
+import bedledger.projections.findings.Reading;
 import bedledger.projections.findings.RuleBook;
+import bedledger.projections.findings.Settings;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +53,12 @@ public final class Check implements Callable<Integer> {
     @Nullable
     String rules;
 
+    @Option(
+            names = "--reading",
+            paramLabel = "NAME=on|off",
+            description = "what if this reading were so; the book's own are chosen with: did choose-reading")
+    Map<String, String> supposed = new LinkedHashMap<>();
+
     public Check(Surroundings around) {
         this.around = around;
     }
@@ -56,7 +70,12 @@ public final class Check implements Callable<Integer> {
             String rules,
             String on,
             @Nullable String asKnownOn,
+            List<ReadingView> readings,
             List<FindingView> findings) {}
+
+    /** A reading that is not taken by default: chosen by an entry, or only supposed. */
+    record ReadingView(
+            String name, boolean applies, @Nullable Long entry, boolean supposed) {}
 
     /** One finding, with the arithmetic, the entries it rests on, and what would settle it. */
     public record FindingView(
@@ -78,7 +97,8 @@ public final class Check implements Callable<Integer> {
         ReadBook book = ReadBook.open(around, options);
         LocalDate day = book.dayOr("--on", on);
         RuleBook judgedBy = Judging.named(rules == null ? book.opened().rules() : rules);
-        Findings findings = Judging.of(book, judgedBy, day);
+        Settings settings = settings(Settings.of(book.farm(), day));
+        Findings findings = Judging.of(book, judgedBy, settings, day);
         List<FindingView> views = findings.all().stream()
                 .filter(finding -> all || options.wantsData() || finding.outcome() != Outcome.MET)
                 .filter(finding -> lot == null
@@ -93,8 +113,48 @@ public final class Check implements Callable<Integer> {
                 judgedBy.id() + " " + judgedBy.edition(),
                 day.toString(),
                 book.asKnownOn() == null ? null : book.asKnownOn().toString(),
+                readings(book, settings, day),
                 views);
         return new Output(around, options).print(view, table(view), out -> print(book, view, findings));
+    }
+
+    private Settings settings(Settings own) {
+        Settings settings = own;
+        for (Map.Entry<String, String> each : supposed.entrySet()) {
+            Reading reading = Reading.parse(each.getKey())
+                    .orElseThrow(() -> new Failure(
+                            Exit.USAGE,
+                            "There is no reading '" + each.getKey() + "'. Give one of: "
+                                    + Arrays.stream(Reading.values())
+                                            .map(Reading::word)
+                                            .collect(Collectors.joining(", "))
+                                    + "."));
+            if (!each.getValue().equals("on") && !each.getValue().equals("off")) {
+                throw new Failure(
+                        Exit.USAGE,
+                        "--reading " + each.getKey() + "=" + each.getValue() + " cannot be. Give on or off.");
+            }
+            settings = settings.with(reading, each.getValue().equals("on"));
+        }
+        return settings;
+    }
+
+    private List<ReadingView> readings(ReadBook book, Settings settings, LocalDate day) {
+        Map<Reading, Entry> chosen = Settings.chosen(book.farm(), day);
+        return Arrays.stream(Reading.values())
+                .filter(reading -> chosen.containsKey(reading) || supposed.containsKey(reading.word()))
+                .map(reading -> {
+                    boolean only = supposed.containsKey(reading.word());
+                    Entry by = only ? null : chosen.get(reading);
+                    return new ReadingView(reading.word(), settings.is(reading), by == null ? null : by.number(), only);
+                })
+                .toList();
+    }
+
+    private static String words(ReadingView reading) {
+        return (reading.supposed() ? "Supposing " : "Read with ") + reading.name() + " "
+                + (reading.applies() ? "on" : "off")
+                + (reading.entry() == null ? "" : ", as chosen in #" + reading.entry()) + ".";
     }
 
     /** A finding as it is printed. */
@@ -145,6 +205,7 @@ public final class Check implements Callable<Integer> {
     private void print(ReadBook book, View view, Findings findings) {
         book.banner().forEach(around.out()::println);
         lines("", "Findings on " + view.on() + ", rule book " + view.rules());
+        view.readings().forEach(reading -> lines("", words(reading)));
         for (Outcome outcome : List.of(Outcome.NOT_MET, Outcome.INCOMPLETE, Outcome.ASK, Outcome.MET)) {
             view.findings().stream()
                     .filter(finding -> finding.outcome().equals(outcome.words()))

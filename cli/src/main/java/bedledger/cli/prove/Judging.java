@@ -16,8 +16,13 @@ public final class Judging {
         return of(book, named(book.opened().rules()), day);
     }
 
+    /** By the readings that the book has chosen. */
     static Findings of(ReadBook book, RuleBook rules, LocalDate day) {
-        return Findings.of(book.farm(), rules, Settings.defaults(), facts(book.tables()), day);
+        return of(book, rules, Settings.of(book.farm(), day), day);
+    }
+
+    static Findings of(ReadBook book, RuleBook rules, Settings settings, LocalDate day) {
+        return Findings.of(book.farm(), rules, settings, facts(book.tables()), day);
     }
 
     static RuleBook named(String id) {

@@ -149,7 +149,10 @@ public final class Rules implements Callable<Integer> {
             print(book);
             around.out().println();
         }
-        around.out().println("Readings on which certifiers differ, with the default:");
+        lines(
+                "",
+                "Readings on which certifiers differ, with the default; a book chooses another with 'did choose-reading"
+                        + " NAME --applies no --basis \"…\"', and 'check --reading NAME=off' tries one:");
         view.readings()
                 .forEach(reading -> lines(
                         "    ",

@@ -3,6 +3,9 @@ package bedledger.cli.read;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.language.CropName;
+import bedledger.language.Fertility;
+import bedledger.projections.compost.Pile;
+import bedledger.projections.estimate.Estimate;
 import bedledger.projections.findings.Contact;
 import bedledger.projections.findings.Content;
 import bedledger.projections.findings.CropFacts;
@@ -20,7 +23,8 @@ import java.util.stream.Collectors;
 /** The question asked before something is done, by the rule book that the book names and the crop tables. */
 public final class Asking {
     public static MayI may(ReadBook book, LocalDate day) {
-        return new MayI(book.farm(), named(book.opened().rules()), Settings.defaults(), facts(book.tables()), day);
+        return new MayI(
+                book.farm(), named(book.opened().rules()), Settings.of(book.farm(), day), facts(book.tables()), day);
     }
 
     public static RuleBook named(String id) {
@@ -58,6 +62,11 @@ public final class Asking {
                                 found.range() == null ? null : found.range().low(),
                                 found.range() == null ? null : found.range().high(),
                                 found.citation().source()));
+            }
+
+            @Override
+            public Optional<String> mixed(Fertility.PileBuilt built) {
+                return Pile.mix(built, tables).carbonToNitrogen().map(Estimate::inWords);
             }
 
             private Contact contact(SoilContact known) {

@@ -17,6 +17,7 @@ import bedledger.projections.tables.Range;
 import bedledger.projections.tables.Tables;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,13 +81,18 @@ public record ReadBook(
 
     /** The tables, with this farm's own values over them. */
     public Tables tables() {
+        return tables(farm.ofKind(BookKeeping.CropAdded.class), farm.ofKind(BookKeeping.OwnValueNoted.class));
+    }
+
+    /** The tables with these crops and own values, all in force. */
+    public static Tables tables(Collection<Entry> crops, Collection<Entry> own) {
         Map<String, String> added = new LinkedHashMap<>();
-        for (Entry entry : farm.ofKind(BookKeeping.CropAdded.class)) {
+        for (Entry entry : crops) {
             BookKeeping.CropAdded crop = (BookKeeping.CropAdded) entry.fact();
             added.put(crop.crop().name(), crop.family());
         }
         Tables tables = Tables.bundled().knowing(added);
-        for (Entry entry : farm.ofKind(BookKeeping.OwnValueNoted.class)) {
+        for (Entry entry : own) {
             tables = with((BookKeeping.OwnValueNoted) entry.fact(), tables);
         }
         return tables;

@@ -47,9 +47,7 @@ public enum ReleaseFigure {
             case NITROGEN -> release.nitrogen();
             case FREED -> release.freed();
             case TO_THE_NEXT_CROP -> release.following().flatMap(ReleaseFigure::together);
-            // Neither rule ever says less than nothing.
-            case COVER_CROP_LINE, AMENDMENTS ->
-                release.otherWay().map(OtherWay::kilograms).map(Estimate::clippedAtZero);
+            case COVER_CROP_LINE, AMENDMENTS -> release.otherWay().map(OtherWay::kilograms);
             case IN_THE_END -> release.inTheEnd();
             case ON_LEAKY_DAYS -> release.uncaught().flatMap(Uncaught::onLeakyDays);
             case UNDER_TARP -> release.uncaught().flatMap(Uncaught::underTarp);
@@ -61,19 +59,8 @@ public enum ReleaseFigure {
         return next.before().flatMap(one -> next.during().map(one::plus));
     }
 
-    private static boolean isNothing(Release release) {
-        return release.piece()
-                .on(release.bed())
-                .dry()
-                .filter(dry -> dry.best() == 0)
-                .isPresent();
-    }
-
     /** The sum over some pieces. */
     public Sum of(Collection<Release> releases) {
-        return Sum.of(releases.stream()
-                .filter(each -> counts(each) && !isNothing(each))
-                .map(this::of)
-                .toList());
+        return Sum.of(releases.stream().filter(this::counts).map(this::of).toList());
     }
 }

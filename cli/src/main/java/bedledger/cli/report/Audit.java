@@ -79,10 +79,14 @@ record Audit(
 
     /** The same as a tagged PDF. */
     void writePaper(Paper.Kept kept, OutputStream out) throws IOException {
+        writePaper(kept, Paper.Packing.DEFLATED, out);
+    }
+
+    void writePaper(Paper.Kept kept, Paper.Packing packing, OutputStream out) throws IOException {
         StringWriter page = new StringWriter();
         write(page);
         StringWriter css = new StringWriter();
         new Templates().compile("paper.mustache").execute(css, this).flush();
-        new Paper(page.toString(), css.toString(), List.of()).write(kept, title.version(), title.made(), out);
+        new Paper(page.toString(), css.toString(), List.of()).write(kept, packing, title.version(), title.made(), out);
     }
 }

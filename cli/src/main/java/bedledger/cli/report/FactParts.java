@@ -7,6 +7,7 @@ import bedledger.language.BedId;
 import bedledger.language.Condition;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
+import bedledger.language.Feedstock;
 import bedledger.language.FieldId;
 import bedledger.language.Located;
 import bedledger.language.LotAmount;
@@ -74,7 +75,8 @@ record FactParts(Links links) {
             return links.entry(number);
         }
         boolean wordy = ask.type() == Condition.class || ask.type() == MaterialName.class;
-        String between = wordy ? "; " : ask.type() == String.class ? ", " : " ";
+        boolean spaced = ask.type() == String.class || ask.type() == Feedstock.class;
+        String between = wordy ? "; " : spaced ? ", " : " ";
         return Phrase.joined(several.map(this::one).toList(), between);
     }
 

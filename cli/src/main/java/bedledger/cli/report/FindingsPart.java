@@ -1,13 +1,17 @@
 package bedledger.cli.report;
 
+import bedledger.language.BookKeeping;
+import bedledger.language.Entry;
 import bedledger.projections.findings.Outcome;
 import bedledger.projections.findings.Reading;
 import bedledger.projections.findings.Rule;
 import bedledger.projections.findings.RuleBook;
 import bedledger.projections.findings.RuleSheet;
+import bedledger.projections.findings.Settings;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Findings: counted, and in full, rule by rule. */
@@ -110,9 +114,20 @@ record FindingsPart(Asked asked, FindingLines lines) {
     }
 
     List<ReadingLine> readings() {
+        Settings settings = Settings.of(asked.book().farm(), asked.day());
+        Map<Reading, Entry> chosen = Settings.chosen(asked.book().farm(), asked.day());
         return Arrays.stream(Reading.values())
-                .map(reading -> new ReadingLine(reading.sentence(), reading.byDefault() ? "on" : "off"))
+                .map(reading -> new ReadingLine(
+                        reading.sentence(),
+                        (settings.is(reading) ? "on" : "off")
+                                + Optional.ofNullable(chosen.get(reading))
+                                        .map(FindingsPart::by)
+                                        .orElse("")))
                 .toList();
+    }
+
+    private static String by(Entry chosen) {
+        return ", as chosen in entry " + chosen.number() + ": " + ((BookKeeping.ReadingChosen) chosen.fact()).basis();
     }
 
     /** A reading on which certifiers differ, and how it was set. */

@@ -143,8 +143,7 @@ final class ReleaseChapter {
     private Optional<Block> incomplete() {
         Map<String, NavigableSet<String>> gaps = new LinkedHashMap<>();
         for (Release release : releases.nitrogen.releases()) {
-            release.missing().stream()
-                    .filter(gap -> !gap.equals("nothing went back"))
+            release.missing()
                     .forEach(gap -> gaps.computeIfAbsent(words(release, gap), each -> new TreeSet<>())
                             .add(release.bed().name()));
         }

@@ -31,9 +31,9 @@ public final class SealedReport {
                 Audit.LATE_FROM);
     }
 
-    /** The same as a tagged PDF, PDF/A-3a and PDF/UA-1; the same bytes for the same report. */
+    /** The same as a tagged PDF, PDF/A-3a and PDF/UA-1; the same bytes for the same report, whatever zlib the Java has. */
     public void writePaper(OutputStream out) throws IOException {
-        audit.writePaper(Paper.Kept.PDF_A_3A, out);
+        audit.writePaper(Paper.Kept.PDF_A_3A, Paper.Packing.NONE, out);
     }
 
     public void write(Writer out) throws IOException {

@@ -4,6 +4,7 @@ import bedledger.cli.BookPlace;
 import bedledger.cli.Exit;
 import bedledger.cli.Failure;
 import bedledger.cli.Surroundings;
+import bedledger.cli.read.TextTable;
 import bedledger.cli.write.DraftReader;
 import bedledger.cli.write.HeadOptions;
 import bedledger.cli.write.WriteOptions;
@@ -45,6 +46,8 @@ public final class Import {
               --decimal-comma       numbers have a decimal comma: 12,5kg
             """;
     private static final int SHOWN = 20;
+    private static final int TOLD = 6;
+    private static final int WIDTH = 76;
     private static final List<String> OPTIONS =
             List.of("--dry-run", "--rejects", "--leave-rejected", "--separator", "--decimal-comma");
     private final Surroundings around;
@@ -88,6 +91,7 @@ public final class Import {
         private final SheetOptions options;
         private final SheetFile sheet;
         private final Rejects rejects;
+        private List<Entry> before = List.of();
 
         Reading(Writing writing, WriteOptions write, SheetOptions options, SheetFile sheet, Rejects rejects) {
             this.writing = writing;
@@ -100,6 +104,7 @@ public final class Import {
         int write(List<SheetAct> acts) {
             List<Entry> before =
                     BookReader.of(BookPlace.find(around, write.book())).entries();
+            this.before = before;
             AlreadyThere there = new AlreadyThere(before);
             List<Read> all = drafts(acts);
             Map<Boolean, List<Read>> parted = all.stream()
@@ -202,6 +207,8 @@ public final class Import {
             if (options.dryRun()) {
                 around.out()
                         .println("Would write " + count(good.size(), "act") + alreadyKnown + ". Nothing was written.");
+                tellRules(writing.book()
+                        .supposed(good.stream().map(Read::draft).toList(), writing.writer(), writing.practiceTime()));
                 return;
             }
             if (good.isEmpty()) {
@@ -216,8 +223,25 @@ public final class Import {
                     .println("Wrote " + count(entries.size(), "act") + ", #"
                             + entries.get(0).number() + " to #"
                             + entries.get(entries.size() - 1).number() + alreadyKnown + ".");
-            written.says().stream().limit(20).forEach(says -> around.out().println("    " + says));
+            written.says().stream().limit(SHOWN).forEach(says -> around.out().println("    " + says));
+            tellRules(entries);
             writing.seal();
+        }
+
+        /** What the rules would say of them, which refuses nothing; judged once, whatever the length of the sheet. */
+        private void tellRules(List<Entry> entries) {
+            List<String> says = writing.told(before, entries);
+            if (says.isEmpty()) {
+                return;
+            }
+            around.out().println("What the rules would say of it:");
+            says.stream()
+                    .limit(TOLD)
+                    .flatMap(each -> TextTable.wrapped(each, WIDTH).stream())
+                    .forEach(line -> around.out().println("    " + line));
+            if (says.size() > TOLD) {
+                around.out().println("    and " + (says.size() - TOLD) + " more: bedledger check");
+            }
         }
     }
 

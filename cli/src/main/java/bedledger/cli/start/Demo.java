@@ -128,7 +128,15 @@ public final class Demo implements Callable<Integer> {
         java.io.ByteArrayOutputStream said = new java.io.ByteArrayOutputStream();
         PrintStream err = new PrintStream(said, false, StandardCharsets.UTF_8);
         Surroundings quiet = new Surroundings(
-                around.folder(), around.environment(), around.clock(), around.random(), in, nowhere, err, false);
+                around.folder(),
+                around.environment(),
+                around.clock(),
+                around.nanoTime(),
+                around.random(),
+                in,
+                nowhere,
+                err,
+                false);
         int code = new Bedledger(quiet).run(command);
         if (code != Exit.OK) {
             throw new Failure(code, "The demo could not be written:\n" + said.toString(StandardCharsets.UTF_8));

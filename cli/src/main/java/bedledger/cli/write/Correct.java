@@ -166,8 +166,8 @@ public final class Correct {
         for (Ask ask : entry.kind().asks()) {
             Object value = ask.in(entry.fact());
             List<String> texts = value instanceof List<?> list
-                    ? list.stream().map(Correct::text).toList()
-                    : Stream.ofNullable(value).map(Correct::text).toList();
+                    ? list.stream().map(each -> text(ask, each)).toList()
+                    : Stream.ofNullable(value).map(each -> text(ask, each)).toList();
             if (!texts.isEmpty()) {
                 said.put(ask.option(), texts);
             }
@@ -192,12 +192,15 @@ public final class Correct {
         }
     }
 
-    private static String text(Object value) {
+    private static String text(Ask ask, Object value) {
         if (value instanceof Enum<?> choice) {
             return bedledger.language.Words.of(choice);
         }
         return value instanceof Boolean yes
                 ? yes ? "yes" : "no"
-                : value.toString().replace(" ", value instanceof String ? " " : "");
+                // A value of several words would be read as several values of a list that is parted by blanks.
+                : ask.list() && DraftReader.isPartedByBlanks(ask)
+                        ? value.toString().replace(" ", "")
+                        : value.toString();
     }
 }

@@ -13,6 +13,7 @@ import bedledger.language.CropName;
 import bedledger.language.DocumentId;
 import bedledger.language.Fact;
 import bedledger.language.FactReader;
+import bedledger.language.Feedstock;
 import bedledger.language.FieldId;
 import bedledger.language.Harvesting;
 import bedledger.language.Head;
@@ -95,6 +96,8 @@ public final class DraftReader {
         reader.problems().stream().filter(problem -> !alreadyTold(problem)).forEach(problems::add);
         fact.filter(BookKeeping.OwnValueNoted.class::isInstance)
                 .ifPresent(noted -> problems.addAll(known.faults((BookKeeping.OwnValueNoted) noted)));
+        fact.filter(BookKeeping.ReadingChosen.class::isInstance)
+                .ifPresent(chosen -> problems.addAll(Known.faults((BookKeeping.ReadingChosen) chosen)));
         Optional<Draft> draft = fact.map(read -> new Draft(head, read));
         readable = dayStands ? draft.orElse(null) : null;
         return problems.isEmpty() ? draft : Optional.empty();
@@ -127,13 +130,21 @@ public final class DraftReader {
     }
 
     private static List<String> words(Ask ask, List<String> given) {
-        boolean wordy = ask.type() == Condition.class || ask.type() == MaterialName.class;
-        String apart = wordy ? ";" : ask.type() == String.class ? "[,;]" : "[,;\\s]+";
+        String apart = isWordy(ask) ? ";" : isPartedByBlanks(ask) ? "[,;\\s]+" : "[,;]";
         return given.stream()
                 .flatMap(text -> Arrays.stream(text.split(apart)))
                 .map(String::strip)
                 .filter(word -> !word.isEmpty())
                 .toList();
+    }
+
+    private static boolean isWordy(Ask ask) {
+        return ask.type() == Condition.class || ask.type() == MaterialName.class;
+    }
+
+    /** Whether a blank ends one value of a list and begins the next. */
+    static boolean isPartedByBlanks(Ask ask) {
+        return !isWordy(ask) && ask.type() != String.class && ask.type() != Feedstock.class;
     }
 
     private List<String> resolve(ActKind kind, Ask ask, String word, LocalDate day) {

@@ -11,9 +11,11 @@ import bedledger.language.LotId;
 import bedledger.language.NaturalOrder;
 import bedledger.language.Place;
 import bedledger.language.Problem;
+import bedledger.projections.findings.Reading;
 import bedledger.projections.tables.Crop;
 import bedledger.projections.tables.Tables;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -21,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -69,6 +72,20 @@ public final class Known {
                 .filter(name -> name.equalsIgnoreCase(typed.strip()))
                 .findFirst()
                 .map(CropName::new));
+    }
+
+    /** A reading that no rule book has would be written and never count. */
+    static List<Problem> faults(BookKeeping.ReadingChosen chosen) {
+        return Reading.parse(chosen.reading()).isPresent()
+                ? List.of()
+                : List.of(new Problem(
+                        "reading",
+                        chosen.reading(),
+                        "no rule book has such a reading",
+                        "write one of: "
+                                + Arrays.stream(Reading.values())
+                                        .map(Reading::word)
+                                        .collect(Collectors.joining(", "))));
     }
 
     List<Problem> faults(BookKeeping.OwnValueNoted noted) {

@@ -9,6 +9,7 @@ import bedledger.domain.Draft;
 import bedledger.domain.Written;
 import bedledger.language.ActKind;
 import bedledger.language.BadValue;
+import bedledger.language.Entry;
 import bedledger.language.PersonId;
 import bedledger.language.Problem;
 import bedledger.language.Refused;
@@ -133,6 +134,13 @@ public final class Writing implements AutoCloseable {
         Forewarned teller = forewarned == null ? new Forewarned(book, folder, known) : forewarned;
         forewarned = teller;
         return teller.told(written);
+    }
+
+    /** What the rules would say of many acts, judged once over the whole record with them. */
+    public List<String> told(List<Entry> before, List<Entry> acts) {
+        Forewarned teller = forewarned == null ? new Forewarned(book, folder, known) : forewarned;
+        forewarned = teller;
+        return teller.ofMany(before, acts, days().today());
     }
 
     /** Where the book keeps its documents. */

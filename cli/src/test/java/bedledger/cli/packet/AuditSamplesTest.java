@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class AuditSamplesTest {
     private static final Path COMMITTED = Path.of("..", "audit-samples");
     private static final boolean WRITE = "write".equals(System.getProperty("samples"));
-    private static final int LARGEST = 60_000;
+    private static final int LARGEST = 320_000;
 
     private final Path made;
 

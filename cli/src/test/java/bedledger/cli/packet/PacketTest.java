@@ -51,6 +51,7 @@ class PacketTest {
     void holdsTheJournalsBytesTheDocumentsAndWhatIsWorkedOut() throws IOException {
         Repacked packet = Repacked.of(farm.packet());
         List<String> names = new ArrayList<>(MemberNames.ALWAYS);
+        names.add(MemberNames.PAPER);
         names.add("documents/" + document());
         assertThat(packet.members().keySet()).containsExactlyElementsOf(names);
         assertThat(packet.members().get("lines.jsonl"))

@@ -3,10 +3,13 @@ package bedledger.cli.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.ZipFile;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -62,6 +65,27 @@ class AuditPaperTest {
             assertThat(document.getDocumentInformation().getCreationDate().toInstant())
                     .isEqualTo("2026-01-02T15:00:00Z");
         }
+    }
+
+    @Test
+    void theOneInAPacketConformsTooAndHoldsNothingThatAnotherZlibWouldWriteOtherwise()
+            throws IOException, VeraPDFException {
+        Desktop.withTheDemo()
+                .run(
+                        "packet",
+                        "--book",
+                        "farm",
+                        "--out",
+                        folder.resolve("p.zip").toString());
+        byte[] pdf;
+        try (ZipFile zip = new ZipFile(folder.resolve("p.zip").toFile());
+                InputStream in = zip.getInputStream(zip.getEntry("report.pdf"))) {
+            pdf = in.readAllBytes();
+        }
+        assertThat(Conformance.failures(pdf, PDFAFlavour.PDFA_3_A)).isEmpty();
+        assertThat(Conformance.failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+        assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).doesNotContain("FlateDecode", "ObjStm");
+        assertThat(pages(Files.write(folder.resolve("p.pdf"), pdf)).get(0)).contains("Audit report of");
     }
 
     @Test

@@ -4,6 +4,7 @@ import bedledger.language.BedId;
 import bedledger.language.BedState;
 import bedledger.language.Entry;
 import bedledger.language.Farm;
+import bedledger.language.Fertility;
 import bedledger.language.Step;
 import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Evidence;
@@ -76,6 +77,9 @@ final class BedReading {
         if (!state.mulches().isEmpty()) {
             remarks.add("a mulch lies on it: it is not reckoned");
         }
+        if (isSpreadUpon(since)) {
+            remarks.add("compost, manure or another material was spread on it: how that goes is not reckoned");
+        }
         Optional<Readiness> readiness =
                 missing.isEmpty() && !going.isEmpty() ? since.map(this::readiness) : Optional.empty();
         int at = pieces.climate().index(pieces.on);
@@ -103,6 +107,14 @@ final class BedReading {
                 missing,
                 remarks,
                 entries());
+    }
+
+    private boolean isSpreadUpon(Optional<LocalDate> since) {
+        return pieces.farm.entries(bed).stream()
+                .filter(entry -> entry.fact() instanceof Fertility.Spread)
+                .map(entry -> entry.head().doneOn())
+                .anyMatch(day ->
+                        !day.isAfter(pieces.on) && since.filter(day::isBefore).isEmpty());
     }
 
     private boolean isOld(Return piece, Optional<LocalDate> since) {

@@ -18,6 +18,12 @@ import bedledger.projections.findings.Outcome;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import bedledger.language.Lineage;
+import bedledger.language.LotId;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Set;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -67,6 +73,33 @@ public final class Beforehand {
         return act.fact() instanceof Selling.Sold sold && ofLots(sold) ? selling(may, sold) : List.of();
     }
 
+    /**
+     * What is to be said of many acts at once, from one judgement of the whole record: of sowings, plantings and picks what is not met or
+     * to ask, the worst first; then of the lots sold as organic, as it is said of one sale.
+     *
+     * @param may the record with the acts, asked on the day they are written
+     */
+    public static List<String> ofMany(MayI may, List<Entry> acts) {
+        Findings findings = Findings.of(may.farm(), may.book(), may.settings(), may.facts(), may.day());
+        Set<Long> onBeds = acts.stream()
+                .filter(act -> ofBeds(act.fact()))
+                .map(Entry::number)
+                .collect(Collectors.toSet());
+        List<String> says = new ArrayList<>(findings.all().stream()
+                .filter(finding -> finding.outcome() == Outcome.NOT_MET || finding.outcome() == Outcome.ASK)
+                .filter(finding -> finding.entries().stream().anyMatch(onBeds::contains))
+                .sorted(Comparator.comparing(Finding::outcome).reversed())
+                .map(finding -> Asked.capital(finding.outcome().words()) + ": " + words(finding))
+                .toList());
+        List<LotAmount> sold = acts.stream()
+                .map(Entry::fact)
+                .filter(Beforehand::ofLots)
+                .flatMap(fact -> ((Selling.Sold) fact).lots().stream())
+                .toList();
+        says.addAll(selling(may, findings, sold));
+        return says;
+    }
+
     private static List<String> planting(MayI may, List<BedId> beds, CropName crop) {
         List<String> says = new ArrayList<>(Intervals.said(may, beds, crop));
         beds.stream()
@@ -101,13 +134,30 @@ public final class Beforehand {
 
     private static List<String> selling(MayI may, Selling.Sold sold) {
         Findings findings = Findings.of(may.farm(), may.book(), may.settings(), may.facts(), may.day());
-        Map<List<Object>, List<Eligibility>> alike = sold.lots().stream()
+        return selling(may, findings, sold.lots());
+    }
+
+    private static List<String> selling(MayI may, Findings findings, List<LotAmount> sold) {
+        Lineage lineage = Lineage.of(may.farm(), may.day());
+        Map<LotId, List<Finding>> byLot = new HashMap<>();
+        for (Finding finding : findings.all()) {
+            finding.lots().forEach(lot -> byLot.computeIfAbsent(lot, l -> new ArrayList<>())
+                    .add(finding));
+        }
+        Map<List<Object>, List<Eligibility>> alike = sold.stream()
                 .map(LotAmount::lot)
                 .distinct()
-                .map(lot -> may.sell(lot, findings))
+                .map(lot -> Eligibility.of(lot, lineage, of(lineage, lot, byLot)))
                 .collect(Collectors.groupingBy(
                         lot -> List.of(lot.worst(), open(lot)), LinkedHashMap::new, Collectors.toList()));
         return alike.values().stream().flatMap(Beforehand::selling).toList();
+    }
+
+    /** The findings of a lot and of the lots it goes back to: all that its judgement looks at. */
+    private static Findings of(Lineage lineage, LotId lot, Map<LotId, List<Finding>> byLot) {
+        Set<Finding> of = new LinkedHashSet<>(byLot.getOrDefault(lot, List.of()));
+        lineage.origins(lot).forEach(origin -> of.addAll(byLot.getOrDefault(origin, List.of())));
+        return new Findings(List.copyOf(of));
     }
 
     private static List<Finding> open(Eligibility lot) {

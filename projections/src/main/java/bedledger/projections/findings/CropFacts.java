@@ -1,6 +1,7 @@
 package bedledger.projections.findings;
 
 import bedledger.language.CropName;
+import bedledger.language.Fertility;
 import java.util.Optional;
 import java.util.Set;
 
@@ -10,6 +11,11 @@ public interface CropFacts {
     Set<String> families(CropName crop);
 
     Contact contact(CropName crop);
+
+    /** The C:N that a pile's feedstocks come to, with its range, in words; empty where it cannot be told. */
+    default Optional<String> mixed(Fertility.PileBuilt built) {
+        return Optional.empty();
+    }
 
     /** Total nitrogen of a manure or compost; empty where no table has it. */
     default Optional<Content> nitrogen(String material) {

@@ -33,11 +33,11 @@ enum Ingredients {
             return UNKNOWN;
         }
         if (Boolean.TRUE.equals(built.animalMaterial())
-                || built.ingredients().stream().anyMatch(Ingredients::animal)) {
+                || built.contents().stream().anyMatch(Ingredients::animal)) {
             return ANIMAL;
         }
         boolean plants =
-                !built.ingredients().isEmpty() && built.ingredients().stream().allMatch(Ingredients::plant);
+                !built.contents().isEmpty() && built.contents().stream().allMatch(Ingredients::plant);
         return Boolean.FALSE.equals(built.animalMaterial()) || plants ? PLANT : UNKNOWN;
     }
 

@@ -6,6 +6,7 @@ import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
+import bedledger.language.Fertility;
 import bedledger.language.FieldId;
 import bedledger.language.Harvesting;
 import bedledger.language.Lineage;
@@ -147,6 +148,11 @@ public final class Inquiry {
 
     Optional<Content> nitrogen(String material) {
         return crops.nitrogen(material);
+    }
+
+    /** The C:N that a pile's feedstocks come to, in words. */
+    Optional<String> mixed(Fertility.PileBuilt built) {
+        return crops.mixed(built);
     }
 
     Contact contact(CropName crop) {

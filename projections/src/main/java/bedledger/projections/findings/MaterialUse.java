@@ -9,6 +9,7 @@ import bedledger.language.LotId;
 import bedledger.language.MaterialName;
 import bedledger.language.Planting;
 import bedledger.language.Stock;
+import bedledger.language.TrayId;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -49,12 +50,15 @@ record MaterialUse(Done<?> done, MaterialName material, List<BedId> beds) {
         Stream<MaterialUse> sown = inquiry.done(Planting.TraysSown.class).stream()
                 .flatMap(done -> Optional.ofNullable(done.fact().pottingMix()).stream()
                         .map(mix -> new MaterialUse(done, mix, List.of())));
+        Stream<MaterialUse> potted = inquiry.done(Planting.TraysPottedUp.class).stream()
+                .flatMap(done -> Optional.ofNullable(done.fact().pottingMix()).stream()
+                        .map(mix -> new MaterialUse(done, mix, List.of())));
         Stream<MaterialUse> mixed = inquiry.done(Stock.MixMade.class).stream()
                 .flatMap(done -> done.fact().materials().stream().map(part -> new MaterialUse(done, part, List.of())));
         Stream<MaterialUse> washed = inquiry.done(Harvesting.LotsWashed.class).stream()
                 .flatMap(done -> Optional.ofNullable(done.fact().sanitizer()).stream()
                         .map(sanitizer -> new MaterialUse(done, sanitizer, List.of())));
-        return Stream.of(sown, mixed, washed).flatMap(uses -> uses);
+        return Stream.of(sown, potted, mixed, washed).flatMap(uses -> uses);
     }
 
     /** The uses of each input, by its name in natural order. */
@@ -73,10 +77,16 @@ record MaterialUse(Done<?> done, MaterialName material, List<BedId> beds) {
                 .forEach(done -> lots.computeIfAbsent(done.number(), number -> new LinkedHashSet<>())
                         .addAll(done.fact().lots()));
         inquiry.done(Planting.TraysSown.class)
-                .forEach(done -> inquiry.done(done.fact().batch(), Planting.Transplanted.class)
-                        .forEach(set -> lots.computeIfAbsent(done.number(), number -> new LinkedHashSet<>())
-                                .addAll(inquiry.growing().lotsFrom(set.number()))));
+                .forEach(done -> grown(inquiry, done, done.fact().batch(), lots));
+        inquiry.done(Planting.TraysPottedUp.class)
+                .forEach(done -> grown(inquiry, done, done.fact().batch(), lots));
         return lots;
+    }
+
+    private static void grown(Inquiry inquiry, Done<?> use, TrayId batch, Map<Long, Set<LotId>> lots) {
+        inquiry.done(batch, Planting.Transplanted.class)
+                .forEach(set -> lots.computeIfAbsent(use.number(), number -> new LinkedHashSet<>())
+                        .addAll(inquiry.growing().lotsFrom(set.number())));
     }
 
     static List<BedId> beds(List<MaterialUse> uses) {

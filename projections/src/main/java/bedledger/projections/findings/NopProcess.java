@@ -40,7 +40,11 @@ final class NopProcess {
         return process.verdict;
     }
 
+    /** What the feedstocks come to stands beside the record: a rule judges what was written down. */
     private void carbonToNitrogen(Fertility.PileBuilt built) {
+        inquiry.mixed(built)
+                .ifPresent(ratio -> verdict.note("By its feedstocks the mix comes to C:N " + ratio
+                        + ": an estimate beside the record, never in place of a ratio written down."));
         if (built.carbonToNitrogen() == null) {
             verdict.add(Outcome.INCOMPLETE, "the carbon to nitrogen ratio at the start is not recorded");
             return;

@@ -132,7 +132,7 @@ record PileLog(
             return "pile " + pile + ", whose building is not recorded";
         }
         String method = known.method() == null ? "a pile" : "a " + Words.of(known.method()) + " pile";
-        String ingredients = known.ingredients().isEmpty() ? "" : " of " + String.join(", ", known.ingredients());
+        String ingredients = known.contents().isEmpty() ? "" : " of " + String.join(", ", known.contents());
         return "pile " + pile + ", " + method + ingredients;
     }
 }

@@ -1,6 +1,8 @@
 package bedledger.projections.findings;
 
 import bedledger.language.Words;
+import java.util.Arrays;
+import java.util.Optional;
 
 /** A way of reading the rules on which certifiers differ, with what is taken unless the book says otherwise. */
 public enum Reading {
@@ -41,6 +43,13 @@ public enum Reading {
     /** As written in settings: {@code land-clean-from-same-date}. */
     public String word() {
         return Words.of(this);
+    }
+
+    /** The reading of this word; empty if there is none. */
+    public static Optional<Reading> parse(String word) {
+        return Arrays.stream(values())
+                .filter(reading -> reading.word().equals(word.strip()))
+                .findFirst();
     }
 
     public boolean byDefault() {

@@ -41,7 +41,9 @@ enum Said {
     FACTORY_FARM,
     AUTHORISED,
     DATABASE,
-    PERENNIAL;
+    PERENNIAL,
+    PROHIBITED_IN_WOOD,
+    TREATED_WOOD;
 
     private static final Map<Said, List<Pattern>> WORDS = read();
 

@@ -36,7 +36,17 @@ record SeedOrganic(RuleSheet sheet) implements Rule {
                 .says(
                         answer.outcome(),
                         Wording.capital(seed.crop().name()) + what + seed.seedLot() + ": " + answer.words()
-                                + "; grown from it: " + Wording.lots(lots) + ".");
+                                + forYears(received) + "; grown from it: " + Wording.lots(lots) + ".");
+    }
+
+    /** Of stock for perennials the clause bears on the stock itself; that crops may be sold before is the reading of NOP 5029. */
+    private static String forYears(Done<Stock.SeedReceived> received) {
+        Stock.SeedReceived seed = received.fact();
+        boolean stock = seed.form() == StockForm.PLANTING_STOCK && Boolean.TRUE.equals(seed.perennial());
+        return stock && Boolean.FALSE.equals(seed.organic())
+                ? "; for a perennial: itself it may be sold as organic planting stock only after a year under organic"
+                        + " management, from " + received.day().plusYears(1) + " (205.204(a)(4))"
+                : "";
     }
 
     private static Answer answer(Inquiry inquiry, Done<Stock.SeedReceived> received) {

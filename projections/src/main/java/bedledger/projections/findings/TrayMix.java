@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What trays are filled with is on record, and holds no raw manure: 7 CFR 205.201(a)(2), 205.203(c). */
 record TrayMix(RuleSheet sheet, Figures figures) implements Rule {
@@ -17,6 +18,9 @@ record TrayMix(RuleSheet sheet, Figures figures) implements Rule {
         List<Finding> findings = new ArrayList<>();
         Yearly.of(inquiry.done(Planting.TraysSown.class), Done::day)
                 .forEach((year, sown) -> findings.add(sown(inquiry, year, sown)));
+        inquiry.done(Planting.TraysPottedUp.class).stream()
+                .filter(potted -> potted.fact().pottingMix() == null)
+                .forEach(potted -> findings.add(potted(inquiry, potted)));
         inquiry.done(Stock.MixMade.class).stream()
                 .filter(mix -> mix.fact().pile() != null)
                 .forEach(mix -> findings.add(made(inquiry, mix)));
@@ -42,6 +46,19 @@ record TrayMix(RuleSheet sheet, Figures figures) implements Rule {
                                         + " sowings of trays of " + year + ": " + Wording.list(trays) + ".");
     }
 
+    private Finding potted(Inquiry inquiry, Done<Planting.TraysPottedUp> potted) {
+        TrayId trays = potted.fact().batch();
+        return new Draft(sheet, inquiry, "trays " + trays + " potted up", potted.day())
+                .at(List.of(trays))
+                .lots(lots(inquiry, List.of(trays)))
+                .restsOn(potted.entry())
+                .settledBy("List the mix with its approval, and correct the entry: --potting-mix \"…\".")
+                .says(
+                        Outcome.INCOMPLETE,
+                        "Trays " + trays + " were potted up on " + potted.day()
+                                + ", and the potting mix is not recorded.");
+    }
+
     private static Set<LotId> lots(Inquiry inquiry, List<TrayId> trays) {
         Set<LotId> lots = new LinkedHashSet<>();
         trays.stream()
@@ -58,14 +75,11 @@ record TrayMix(RuleSheet sheet, Figures figures) implements Rule {
                 plants ? Outcome.MET : NopProcess.judge(inquiry, figures, log).outcome();
         // Raw manure in a pot is not named by the rule, and no harvest is near; so never worse than a question.
         Outcome outcome = process == Outcome.MET ? Outcome.MET : Outcome.ASK;
-        List<TrayId> trays = inquiry.done(Planting.TraysSown.class).stream()
-                .filter(sown -> mix.fact().mix().equals(sown.fact().pottingMix())
-                        && !sown.day().isBefore(mix.day()))
-                .map(sown -> sown.fact().batch())
-                .toList();
+        List<TrayId> trays = since(inquiry, mix);
         String grown = trays.isEmpty()
                 ? ""
-                : " Sown in it since: " + trays.stream().map(TrayId::toString).collect(Collectors.joining(", ")) + ".";
+                : " Sown or potted in it since: "
+                        + trays.stream().map(TrayId::toString).collect(Collectors.joining(", ")) + ".";
         return new Draft(sheet, inquiry, "mix " + mix.fact().mix(), mix.day())
                 .at(mix.fact().mix())
                 .at(log.pile())
@@ -83,5 +97,17 @@ record TrayMix(RuleSheet sheet, Figures figures) implements Rule {
                                         ? ", of which nothing more is asked."
                                         : ", which shows no complete compost process.")
                                 + grown);
+    }
+
+    private static List<TrayId> since(Inquiry inquiry, Done<Stock.MixMade> mix) {
+        Stream<TrayId> sown = inquiry.done(Planting.TraysSown.class).stream()
+                .filter(done -> mix.fact().mix().equals(done.fact().pottingMix())
+                        && !done.day().isBefore(mix.day()))
+                .map(done -> done.fact().batch());
+        Stream<TrayId> potted = inquiry.done(Planting.TraysPottedUp.class).stream()
+                .filter(done -> mix.fact().mix().equals(done.fact().pottingMix())
+                        && !done.day().isBefore(mix.day()))
+                .map(done -> done.fact().batch());
+        return Stream.concat(sown, potted).distinct().toList();
     }
 }

@@ -45,6 +45,7 @@ final class UsRules {
                 new MulchRemoved(sheet("mulch-removed")),
                 new MulchListed(sheet("mulch-listed")),
                 new TarpHarrowed(sheet("tarp-harrowed")),
+                new TreatedWood(sheet("treated-wood")),
                 new WashChlorine(sheet("wash-chlorine"), figures),
                 new ContainerClean(sheet("container-clean")),
                 new ContainersLabelled(sheet("containers-labelled")),

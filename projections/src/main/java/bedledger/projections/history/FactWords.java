@@ -5,6 +5,7 @@ import bedledger.language.Acts;
 import bedledger.language.Ask;
 import bedledger.language.Condition;
 import bedledger.language.Fact;
+import bedledger.language.Feedstock;
 import bedledger.language.MaterialName;
 import bedledger.language.Words;
 import java.util.List;
@@ -42,10 +43,14 @@ public final class FactWords {
         if (value == null) {
             return "";
         }
-        boolean wordy = ask.type() == Condition.class || ask.type() == MaterialName.class;
         return value instanceof List<?> several
-                ? several.stream().map(FactWords::one).collect(Collectors.joining(wordy ? "; " : " "))
+                ? several.stream().map(FactWords::one).collect(Collectors.joining(between(ask.type())))
                 : one(value);
+    }
+
+    private static String between(Class<?> type) {
+        boolean wordy = type == Condition.class || type == MaterialName.class;
+        return wordy ? "; " : type == Feedstock.class ? ", " : " ";
     }
 
     private static String one(Object value) {

@@ -3,6 +3,7 @@ package bedledger.projections.hours;
 import bedledger.language.BedId;
 import bedledger.language.BedState;
 import bedledger.language.BedWork;
+import bedledger.language.Care;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Farm;
@@ -43,6 +44,12 @@ final class CropOfWork {
         }
         if (fact instanceof Planting.Staked staked) {
             return Optional.of(staked.crop().name());
+        }
+        if (fact instanceof Planting.CropThinned thinned) {
+            return Optional.of(thinned.crop().name());
+        }
+        if (fact instanceof Care.Pruned pruned) {
+            return Optional.of(pruned.crop().name());
         }
         if (fact instanceof Harvesting.Harvested harvested) {
             return Optional.of(harvested.crop().name());

@@ -46,12 +46,37 @@ final class ReleaseReading {
 
     Release of(Return piece, BedShare share) {
         Matter matter = piece.on(share.bed());
+        if (matter.dry().filter(dry -> dry.best() == 0).isPresent()) {
+            return nothing(piece, share);
+        }
         Saying saying = new Saying();
         return piece.kind() == SourceKind.COMPOST
                         || piece.kind() == SourceKind.MANURE
                         || piece.kind() == SourceKind.MATERIAL
                 ? amendment(piece, share, matter, saying)
                 : residue(piece, share, matter, saying);
+    }
+
+    /** What was hauled off to the last leaf sets nothing free and locks nothing up: that is known, whatever was in it. */
+    private Release nothing(Return piece, BedShare share) {
+        Optional<Estimate> none = Optional.of(Estimate.exact(0, "kg").by("nothing went back"));
+        return new Release(
+                share.bed(),
+                share.squareMetres(),
+                piece,
+                none,
+                Optional.empty(),
+                Optional.empty(),
+                none,
+                none,
+                piece.kind().isShoots()
+                        ? none.map(each -> new OtherWay(OtherWay.COVER_CROP_LINE, each))
+                        : Optional.empty(),
+                next(share.bed(), piece.day()).map(each -> following(each, Optional.empty(), none, none)),
+                Optional.of(new Uncaught(piece.day(), 0, 0, none, none)),
+                false,
+                List.of(),
+                List.of("nothing went back"));
     }
 
     private Release amendment(Return piece, BedShare share, Matter matter, Saying saying) {
@@ -73,7 +98,8 @@ final class ReleaseReading {
                 Optional.empty(),
                 Optional.empty(),
                 available.map(each -> new OtherWay(OtherWay.RB209, each)),
-                next(share.bed(), piece.day()).map(each -> following(each, Optional.empty(), Optional.empty())),
+                next(share.bed(), piece.day())
+                        .map(each -> following(each, Optional.empty(), Optional.empty(), Optional.empty())),
                 Optional.empty(),
                 false,
                 saying.missing(),
@@ -99,7 +125,8 @@ final class ReleaseReading {
                         ? line.toTheNextCrop(matter).map(each -> new OtherWay(OtherWay.COVER_CROP_LINE, each))
                         : Optional.empty(),
                 next(share.bed(), piece.day())
-                        .map(each -> following(each, timed, timed.map(one -> figures.freed(one, each.since())))),
+                        .map(each -> following(
+                                each, timed, timed.map(one -> figures.freed(one, each.since())), Optional.empty())),
                 timed.map(this::uncaught),
                 known.filter(each -> richInAutumn(each, worked, saying)).isPresent(),
                 saying.missing(),
@@ -118,8 +145,7 @@ final class ReleaseReading {
     private Optional<ResidueCase> residueCase(
             Return piece, BedShare share, Matter matter, Optional<Entry> worked, Saying saying) {
         if (matter.nitrogen().isEmpty() || matter.carbonToNitrogen().isEmpty()) {
-            boolean nothing = matter.dry().filter(dry -> dry.best() == 0).isPresent();
-            saying.missing(nothing ? "nothing went back" : "its nitrogen or its C:N");
+            saying.missing("its nitrogen or its C:N");
             return Optional.empty();
         }
         Estimate ratio = matter.carbonToNitrogen().get();
@@ -171,7 +197,9 @@ final class ReleaseReading {
                 .findFirst();
     }
 
-    private Following following(Cropping next, Optional<ResidueCase> timed, Optional<Estimate> before) {
+    /** Set free before and during the next crop; what is known without its course is given as {@code plain}. */
+    private Following following(
+            Cropping next, Optional<ResidueCase> timed, Optional<Estimate> before, Optional<Estimate> plain) {
         LocalDate until = next.ended().orElse(asOf);
         return new Following(
                 next.crop(),
@@ -180,7 +208,8 @@ final class ReleaseReading {
                 until,
                 next.ended().isPresent(),
                 before,
-                timed.map(each -> figures.freedBetween(each, next.since(), until)));
+                timed.map(each -> figures.freedBetween(each, next.since(), until))
+                        .or(() -> plain));
     }
 
     private Uncaught uncaught(ResidueCase known) {

@@ -21,6 +21,7 @@ public record StockMove(Entry entry, Way way, Optional<Amount> amount) {
         MIXED(-1, "put into a mix"),
         IN_TRAYS(-1, "used in trays"),
         WASHED_WITH(-1, "washed with"),
+        LOST(-1, "lost"),
         COUNTED(0, "counted");
 
         private final int sign;

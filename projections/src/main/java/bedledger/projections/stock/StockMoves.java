@@ -62,7 +62,10 @@ public final class StockMoves {
         if (fact instanceof Care.Sprayed sprayed) {
             return move(entry, Way.SPRAYED, sprayed.quantity());
         }
-        if (fact instanceof Planting.TraysSown) {
+        if (fact instanceof Stock.MaterialLost lost) {
+            return move(entry, Way.LOST, lost.quantity());
+        }
+        if (fact instanceof Planting.TraysSown || fact instanceof Planting.TraysPottedUp) {
             return move(entry, Way.IN_TRAYS, null);
         }
         return fact instanceof Harvesting.LotsWashed ? move(entry, Way.WASHED_WITH, null) : Stream.empty();

@@ -17,6 +17,7 @@ public enum Quantity {
     PHOSPHATE_PER_TONNE_FRESH("phosphate per tonne fresh", "kg P2O5 per tonne fresh", 1000, 0.001),
     CARBON_OF_DRY("carbon of dry", "% of dry", 100, 0.01),
     NITROGEN_OF_DRY("nitrogen of dry", "% of dry", 100, 0.01),
+    BULK_DENSITY("bulk density", "kg fresh per m3", 2000, 1),
     PACK_WEIGHT("pack weight", "lb net", 1000, 1),
     TYPICAL_YIELD("typical yield", "lb fresh per acre", 1_000_000, 1),
     TYPICAL_COVER_MASS("typical cover mass", "lb dry per acre", 1_000_000, 1);

@@ -1,6 +1,8 @@
 package bedledger.projections.trace;
 
+import bedledger.language.Entry;
 import bedledger.language.Farm;
+import bedledger.language.Selling;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -28,6 +30,11 @@ public final class Graph {
         InputLinks.into(graph, book);
         OutletLinks.into(graph, book);
         return graph;
+    }
+
+    /** The id of the node of a sale: of its invoice, or of the sale itself where no invoice is recorded. */
+    public static String sale(Entry entry) {
+        return OutletLinks.invoice(entry, (Selling.Sold) entry.fact());
     }
 
     void add(Node node) {

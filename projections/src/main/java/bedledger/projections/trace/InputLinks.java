@@ -12,6 +12,7 @@ import bedledger.language.MaterialName;
 import bedledger.language.PileId;
 import bedledger.language.Planting;
 import bedledger.language.Stock;
+import bedledger.language.WorkOrder;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -78,8 +79,11 @@ final class InputLinks {
         if (entry.fact() instanceof Care.Sprayed sprayed) {
             graph.link(sprayed.product().key(), id, amount(sprayed.quantity(), null), List.of(entry.number()));
         }
-        book.done(Harvesting.Harvested.class).stream()
-                .filter(harvest -> reaches(entry, harvest))
+        beds(entry).stream()
+                .flatMap(bed -> book.entries(bed).stream())
+                .filter(harvest -> harvest.fact() instanceof Harvesting.Harvested && reaches(entry, harvest))
+                .distinct()
+                .sorted(WorkOrder.OF_WORK)
                 .forEach(harvest -> graph.link(
                         id, ((Harvesting.Harvested) harvest.fact()).lot().key(), "", List.of(entry.number())));
     }
@@ -98,7 +102,7 @@ final class InputLinks {
     }
 
     static boolean reaches(Entry input, Entry harvest) {
-        boolean after = bedledger.language.WorkOrder.OF_WORK.compare(input, harvest) < 0;
+        boolean after = WorkOrder.OF_WORK.compare(input, harvest) < 0;
         boolean within = harvest.head().doneOn().isBefore(input.head().doneOn().plusYears(YEARS));
         return after && within && !Collections.disjoint(beds(input), ((Harvesting.Harvested) harvest.fact()).beds());
     }
@@ -134,6 +138,12 @@ final class InputLinks {
             Planting.TraysSown trays = (Planting.TraysSown) entry.fact();
             if (trays.pottingMix() != null) {
                 graph.link(trays.pottingMix().key(), trays.batch().key(), "potting mix", List.of(entry.number()));
+            }
+        }
+        for (Entry entry : book.done(Planting.TraysPottedUp.class)) {
+            Planting.TraysPottedUp potted = (Planting.TraysPottedUp) entry.fact();
+            if (potted.pottingMix() != null) {
+                graph.link(potted.pottingMix().key(), potted.batch().key(), "potting mix", List.of(entry.number()));
             }
         }
         for (Entry entry : book.done(Harvesting.LotsWashed.class)) {

@@ -2,7 +2,6 @@ package bedledger.projections.trace;
 
 import bedledger.language.CropName;
 import bedledger.language.Entry;
-import bedledger.language.Fact;
 import bedledger.language.Harvesting;
 import bedledger.language.Lineage;
 import bedledger.language.LotAccount;
@@ -10,7 +9,11 @@ import bedledger.language.LotAmount;
 import bedledger.language.LotId;
 import bedledger.language.Selling;
 import bedledger.language.Words;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +29,7 @@ final class OutletLinks {
 
     static void into(Graph graph, Book book) {
         OutletLinks links = new OutletLinks(graph, book);
-        book.done(Selling.Sold.class).forEach(links::sold);
+        links.sales();
         book.done(Selling.Donated.class)
                 .forEach(entry -> links.outlet(
                         entry,
@@ -43,21 +46,27 @@ final class OutletLinks {
         return sold.invoice() == null ? "sale:" + entry.number() : "invoice:" + sold.invoice();
     }
 
-    private void sold(Entry entry) {
-        Selling.Sold sold = (Selling.Sold) entry.fact();
-        String id = invoice(entry, sold);
-        List<Long> all = book.done(Selling.Sold.class).stream()
-                .filter(other -> invoice(other, (Selling.Sold) other.fact()).equals(id))
-                .map(Entry::number)
-                .toList();
-        graph.add(new Node(
+    private void sales() {
+        Map<String, List<Entry>> invoices = new LinkedHashMap<>();
+        for (Entry entry : book.done(Selling.Sold.class)) {
+            invoices.computeIfAbsent(Graph.sale(entry), id -> new ArrayList<>()).add(entry);
+        }
+        invoices.forEach((id, entries) -> graph.add(sale(id, entries)));
+        for (Entry entry : book.done(Selling.Sold.class)) {
+            parts(entry, Graph.sale(entry), ((Selling.Sold) entry.fact()).lots());
+        }
+    }
+
+    private static Node sale(String id, List<Entry> entries) {
+        Entry first = entries.get(0);
+        Selling.Sold sold = (Selling.Sold) first.fact();
+        return new Node(
                 id,
                 Node.Kind.SALE,
                 sold.invoice() == null ? "sale without an invoice" : "invoice " + sold.invoice(),
-                "sold " + entry.head().doneOn() + " as " + Words.of(sold.as()).replace('-', ' ')
+                "sold " + first.head().doneOn() + " as " + Words.of(sold.as()).replace('-', ' ')
                         + (sold.buyer() == null ? ", buyer not recorded" : " to " + sold.buyer()),
-                all));
-        parts(entry, id, sold.lots());
+                entries.stream().map(Entry::number).toList());
     }
 
     private void lost(Entry entry) {
@@ -98,6 +107,11 @@ final class OutletLinks {
     /** A lot of which something is left on paper leads to the store, as its crop was last counted. */
     private void store() {
         Lineage lineage = Lineage.of(book.farm(), book.day());
+        Map<CropName, List<Entry>> counts = new HashMap<>();
+        for (Entry entry : book.done(Harvesting.StoreCounted.class)) {
+            CropName crop = ((Harvesting.StoreCounted) entry.fact()).crop();
+            counts.computeIfAbsent(crop, c -> new ArrayList<>()).add(entry);
+        }
         for (LotId lot : book.places(LotId.class)) {
             Optional<LotAccount.Left> left =
                     LotAccount.of(book.farm(), lot, book.day()).left();
@@ -106,15 +120,12 @@ final class OutletLinks {
                 continue;
             }
             String id = "store:" + crop.get();
-            graph.add(counted(id, crop.get()));
+            graph.add(counted(id, crop.get(), counts.getOrDefault(crop.get(), List.of())));
             graph.link(lot.key(), id, left.get() + " left on paper", List.of());
         }
     }
 
-    private Node counted(String id, CropName crop) {
-        List<Entry> counts = book.done(Harvesting.StoreCounted.class).stream()
-                .filter(entry -> counts(entry.fact(), crop))
-                .toList();
+    private static Node counted(String id, CropName crop, List<Entry> counts) {
         if (counts.isEmpty()) {
             return new Node(id, Node.Kind.STORE, "store of " + crop, "never counted", List.of());
         }
@@ -127,9 +138,5 @@ final class OutletLinks {
                 "store of " + crop,
                 count.quantity() + " counted " + last.head().doneOn() + where,
                 List.of(last.number()));
-    }
-
-    private static boolean counts(Fact fact, CropName crop) {
-        return fact instanceof Harvesting.StoreCounted counted && counted.crop().equals(crop);
     }
 }

@@ -28,7 +28,7 @@ final class PileWords {
                                 ? ""
                                 : ", " + Words.of(built.method()).replace('-', ' '))
                         + (built.carbonToNitrogen() == null ? "" : ", C:N " + built.carbonToNitrogen())
-                        + (built.ingredients().isEmpty() ? "" : ", of " + String.join(", ", built.ingredients())));
+                        + (built.contents().isEmpty() ? "" : ", of " + String.join(", ", built.contents())));
             } else if (entry.fact() instanceof Fertility.PileRead read) {
                 readings.addAll(read.readings());
             } else if (entry.fact() instanceof Fertility.PileTurned) {

@@ -186,6 +186,11 @@ class BalanceTest {
         assertThat(lines(balance)).isEqualTo("[+50 received, -8 spread]");
         assertThat(balance.difference().orElseThrow()).isEqualByComparingTo("-1");
 
+        book.on("2025-06-01").did("lose-material", "material=Feather meal", "quantity=1kg", "cause=spilt");
+        Balance spilt = MaterialBalance.of(book.farm(), meal, null, null, END);
+        assertThat(lines(spilt)).isEqualTo("[+50 received, -8 spread, -1 lost]");
+        assertThat(spilt.difference().orElseThrow()).isEqualByComparingTo("0");
+
         Entry vague = book.on("2025-04-02").did("spread", "beds=N1", "material=Feather meal");
         assertThat(MaterialBalance.of(book.farm(), meal, null, null, END).missing())
                 .containsExactly("#" + vague.number() + ": how much was spread is not recorded.");

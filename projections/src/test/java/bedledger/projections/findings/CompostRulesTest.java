@@ -30,6 +30,26 @@ class CompostRulesTest {
     }
 
     @Test
+    void whatTheFeedstocksComeToIsNamedAndNeverStandsForARatioThatWasNotWrittenDown() {
+        PaperRecord record = PaperRecord.of(
+                        "2026-03-01 build-pile P1 --method static-aerated --feedstocks \"cow manure 100kg\"")
+                .write("2026-03-03 read-pile P1 140F 140F 140F");
+
+        Finding finding = record.theFindingOf(NOP);
+        assertThat(finding.outcome()).isEqualTo(Outcome.INCOMPLETE);
+        assertThat(finding.sentence()).contains("C:N 29.6 (20.4 to 40.1)", "is not recorded");
+    }
+
+    @Test
+    void aRatioWrittenDownIsJudgedWhateverTheFeedstocksComeTo() {
+        PaperRecord record = PaperRecord.of("2026-03-01 build-pile P1 --method static-aerated"
+                        + " --feedstocks \"cow manure 100kg\" --carbon-to-nitrogen 18")
+                .write("2026-03-03 read-pile P1 140F 140F 140F");
+
+        assertThat(nop(record)).isEqualTo(Outcome.NOT_MET);
+    }
+
+    @Test
     void turnsAfterTheHotDaysDoNotCount() {
         PaperRecord record = windrow(days(15, "140F"), "04", "07", "10", "13", "25");
 

@@ -24,6 +24,62 @@ class InputRulesTest {
         assertThat(record.earliest("N1", "kale", "2026-06-02").day()).contains(java.time.LocalDate.parse("2029-05-01"));
     }
 
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "set-wood N1 --what posts, INCOMPLETE",
+        "set-wood N1 --what posts --treated-wood no, MET",
+        "set-wood N1 --what posts --treated-wood yes, ASK",
+        "set-wood N1 --what posts --treated-wood yes --treated-with linseed, ASK",
+        "set-wood N1 --what posts --treated-wood yes --treated-with CCA, NOT_MET",
+        "set-wood N1 --what \"creosote railway sleepers\", NOT_MET",
+        "stake N1 --crop tomato --material \"treated stakes\", ASK",
+        "stake N1 --crop tomato --treated-wood no, MET"
+    })
+    void woodInTheSoilIsJudgedByWhatItIsTreatedWith(String line, Outcome outcome) {
+        assertThat(of("treated-wood", "2026-04-01 found N1 --crop tomato", "2026-04-10 " + line)
+                        .outcome())
+                .isEqualTo(outcome);
+    }
+
+    @Test
+    void stringAndNetsAreNoWood() {
+        assertThat(PaperRecord.of(
+                                "2026-04-01 found N1 --crop tomato",
+                                "2026-04-10 stake N1 --crop tomato --material \"jute string\"")
+                        .findingsOf("treated-wood"))
+                .isEmpty();
+    }
+
+    @Test
+    void traysPottedUpInAnUnnamedMixAreAGap() {
+        PaperRecord record = PaperRecord.of(
+                "2026-03-01 sow-trays LE-1 --crop leek --potting-mix \"Own mix\"",
+                "2026-03-20 pot-up LE-1 --plants 90 --discarded 6");
+        assertThat(record.findingsOf("tray-mix"))
+                .extracting(Finding::outcome)
+                .containsExactlyInAnyOrder(Outcome.MET, Outcome.INCOMPLETE);
+    }
+
+    @Test
+    void aMixThatPlantsWerePottedIntoIsAnInputOfTheirLots() {
+        PaperRecord record = PaperRecord.of(
+                "2026-03-01 sow-trays LE-1 --crop leek",
+                "2026-03-20 pot-up LE-1 --potting-mix \"Tobacco dust\"",
+                "2026-05-01 transplant N1 --crop leek --origin own --trays LE-1",
+                "2026-09-01 harvest N1 --crop leek --quantity 4kg --lot 2026/LEE-1");
+        assertThat(record.theFindingOf("prohibited-input").lots()).containsExactly(LotId.parse("2026/LEE-1"));
+    }
+
+    @Test
+    void stockForPerennialsIsSoldAsOrganicStockOnlyAfterAYear() {
+        String received = "2026-03-02 receive-seed AS-1 --crop asparagus --quantity 40pieces --form planting-stock"
+                + " --organic no --treatment untreated --suppliers-asked 3";
+        assertThat(of("seed-organic", received).sentence()).doesNotContain("205.204(a)(4)");
+        Finding perennial = of("seed-organic", received + " --perennial yes");
+        assertThat(perennial.outcome()).isEqualTo(Outcome.MET);
+        assertThat(perennial.sentence()).contains("from 2027-03-02 (205.204(a)(4))");
+    }
+
     @Test
     void whatIsInAListedMaterialCountsToo() {
         assertThat(of(

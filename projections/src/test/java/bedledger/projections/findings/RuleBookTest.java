@@ -3,6 +3,7 @@ package bedledger.projections.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import bedledger.language.Farm;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -77,6 +78,22 @@ class RuleBookTest {
         assertThat(RuleBook.all().stream().flatMap(book -> book.rules().stream()))
                 .extracting(Rule::sheet)
                 .allSatisfy(sheet -> assertThat(sheet.says()).endsWith("."));
+    }
+
+    @Test
+    void theLastChoiceByTheDayAskedHolds() {
+        Farm farm = PaperRecord.of(
+                        "2026-02-01 choose-reading land-clean-from-same-date --applies no --basis letter",
+                        "2026-03-01 choose-reading land-clean-from-same-date --applies yes --basis visit",
+                        "2026-03-02 choose-reading a-reading-of-a-later-edition --applies yes --basis letter")
+                .farm();
+        Reading same = Reading.LAND_CLEAN_FROM_SAME_DATE;
+
+        assertThat(Settings.of(farm, LocalDate.parse("2026-01-31"))).isEqualTo(Settings.defaults());
+        assertThat(Settings.of(farm, LocalDate.parse("2026-02-28")))
+                .isEqualTo(Settings.defaults().with(same, false));
+        assertThat(Settings.of(farm, LocalDate.parse("2026-03-31"))).isEqualTo(Settings.defaults());
+        assertThat(Settings.chosen(farm, LocalDate.parse("2026-03-31"))).containsOnlyKeys(same);
     }
 
     @ParameterizedTest

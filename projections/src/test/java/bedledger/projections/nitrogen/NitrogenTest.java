@@ -9,6 +9,7 @@ import bedledger.projections.estimate.Estimate;
 import bedledger.projections.returned.Options;
 import bedledger.projections.returned.Returned;
 import bedledger.projections.returned.SourceKind;
+import bedledger.projections.returned.Sum;
 import bedledger.projections.tables.Parameters;
 import bedledger.projections.tables.Tables;
 import bedledger.projections.weather.DayWeather;
@@ -107,6 +108,42 @@ class NitrogenTest {
             assertThat(each.missing()).isNotEmpty();
             assertThat(all.freed().isComplete()).isFalse();
         });
+    }
+
+    @Test
+    void whatWasHauledOffToTheLastLeafIsKnownToBeNothing() {
+        lettuce("W1");
+        book.did("haul", "beds=W1", "crop=lettuce", "share=100%", "roots=cut");
+        book.on("2025-06-10").did("sow", "beds=W1", "crop=radish");
+        Nitrogen nitrogen = nitrogen("2025-06-22", always(15));
+        Release shoots = only(nitrogen, SourceKind.CROP_SHOOTS);
+        assertThat(shoots.missing()).isEmpty();
+        NitrogenTotal all = NitrogenTotal.of("W1", OptionalDouble.empty(), List.of(shoots));
+        for (Sum sum : List.of(
+                all.nitrogen(),
+                all.freed(),
+                all.inTheEnd(),
+                all.coverCropLine(),
+                all.onLeakyDays(),
+                all.underTarp(),
+                all.before(),
+                all.during())) {
+            assertThat(sum.isComplete()).isTrue();
+            assertThat(best(sum.known())).isZero();
+            assertThat(sum.known().orElseThrow().high()).isZero();
+        }
+    }
+
+    @Test
+    void noOtherWayGivesLessThanNothing() {
+        book.on("2025-05-01").did("spread", "beds=W1", "manure=poultry", "quantity=40kg");
+        Estimate rb209 = only(nitrogen("2025-06-22", always(15)), SourceKind.MANURE)
+                .otherWay()
+                .orElseThrow()
+                .kilograms();
+        assertThat(rb209.low()).isNotNegative();
+        Estimate reachesBelow = Estimate.measured("a share", 0.1, 0.3, "kg");
+        assertThat(new OtherWay(OtherWay.RB209, reachesBelow).kilograms().low()).isZero();
     }
 
     @Test

@@ -78,6 +78,21 @@ public sealed interface BookKeeping extends Fact {
     }
 
     @Act(
+            word = "choose-reading",
+            name = "rules.reading-chosen",
+            help = "Choose how a rule is read where certifiers differ; 'bedledger rules' lists the readings.",
+            example = "did choose-reading land-clean-from-same-date --applies no --basis \"certifier's letter of 2025-02-01\"")
+    record ReadingChosen(
+            @Asks(value = "the reading, as 'bedledger rules' lists it", bare = true)
+            String reading,
+
+            @Asks("yes: as its sentence says; no: as it says of 'off'")
+            boolean applies,
+
+            @Asks("on whose word, and where that is kept") String basis)
+            implements BookKeeping {}
+
+    @Act(
             word = "add-crop",
             name = "table.crop-added",
             help = "Add a crop that the tables do not know.",

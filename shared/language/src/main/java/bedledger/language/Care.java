@@ -55,6 +55,7 @@ public sealed interface Care extends Fact {
     @Act(
             word = "spray",
             name = "care.sprayed",
+            revision = 2,
             help = "Apply a listed product against a pest, disease or weed.",
             example =
                     "did spray N1 --product \"Bt wettable powder\" --target \"cabbage worms\" --tried-first \"row cover, hand"
@@ -78,7 +79,13 @@ public sealed interface Care extends Fact {
             Integer preHarvestDays,
 
             @Asks("the applicator's licence, if one is needed") @Nullable
-            String licence)
+            String licence,
+
+            @Asks("growth stage of the crop, as BBCH 51, where the label asks") @Nullable
+            String growthStage,
+
+            @Asks("wind, and what else of the weather mattered") @Nullable
+            String wind)
             implements Care {}
 
     @Act(
@@ -93,4 +100,45 @@ public sealed interface Care extends Fact {
     @Act(word = "uncover", name = "care.row-cover-off", help = "Take the row cover off.", example = "did uncover N1")
     record RowCoverOff(
             @Asks(value = "the beds", bare = true) List<BedId> beds) implements Care {}
+
+    @Act(
+            word = "prune",
+            name = "care.pruned",
+            help = "Prune, sucker, leaf, hill or blanch a crop.",
+            example =
+                    "did prune N5 --crop tomato --what \"suckers and lower leaves\" --tools \"shears, dipped between beds\"")
+    record Pruned(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the crop") CropName crop,
+            @Asks("what was done") String what,
+
+            @Asks("with which tools, and how they were cleaned") @Nullable
+            String tools)
+            implements Care {}
+
+    @Act(
+            word = "release",
+            name = "care.helpers-released",
+            help = "Release insects, mites or other helpers against a pest.",
+            example = "did release N5 --what \"predatory mites\" --against \"spider mites\" --quantity 500pieces")
+    record HelpersReleased(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("which helper") String what,
+            @Asks("against what") @Nullable String against,
+            @Asks("how many, or how much") @Nullable Amount quantity,
+            @Asks("from whom") @Nullable String source)
+            implements Care {}
+
+    @Act(
+            word = "set-trap",
+            name = "care.traps-set",
+            help = "Set traps, lures or repellents.",
+            example = "did set-trap N1..N4 --what \"sticky cards\" --against \"flea beetles\" --traps 8")
+    record TrapsSet(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("which trap, lure or repellent") String what,
+            @Asks("against what") @Nullable String against,
+
+            @Asks(value = "how many", least = 1) @Nullable Integer traps)
+            implements Care {}
 }

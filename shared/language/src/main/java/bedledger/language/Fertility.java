@@ -1,6 +1,7 @@
 package bedledger.language;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Compost, manure and other fertility. */
@@ -9,9 +10,10 @@ public sealed interface Fertility extends Fact {
     @Act(
             word = "build-pile",
             name = "pile.built",
+            revision = 2,
             help = "Build a compost pile.",
-            example =
-                    "did build-pile P1 --method windrow --ingredients \"horse manure, straw, leaves\" --carbon-to-nitrogen 30",
+            example = "did build-pile P1 --method windrow --feedstocks \"horse manure 400kg, straw 60kg 12% water\""
+                    + " --carbon-to-nitrogen 30",
             caution = Caution.COMPOST)
     record PileBuilt(
             @Asks(value = "the pile", bare = true) PileId pile,
@@ -19,14 +21,27 @@ public sealed interface Fertility extends Fact {
             @Asks("windrow, static-aerated, in-vessel, turned-otherwise or unmanaged") @Nullable
             PileMethod method,
 
-            @Asks(value = "what went in", optional = true) List<String> ingredients,
+            @Asks(value = "what went in, without amounts", optional = true)
+            List<String> ingredients,
+
+            @Asks(
+                    value =
+                            "or how much of each, with water of fresh and C, N of dry weight where known; apart by commas",
+                    optional = true)
+            List<Feedstock> feedstocks,
 
             @Asks("yes if any of it comes from animals") @Nullable
             Boolean animalMaterial,
 
             @Asks("carbon to nitrogen when built") @Nullable Ratio carbonToNitrogen,
             @Asks("how much went in") @Nullable Amount quantity)
-            implements Fertility {}
+            implements Fertility {
+        /** The names of all that went in, with or without amounts. */
+        public List<String> contents() {
+            return Stream.concat(ingredients.stream(), feedstocks.stream().map(Feedstock::name))
+                    .toList();
+        }
+    }
 
     @Act(
             word = "read-pile",

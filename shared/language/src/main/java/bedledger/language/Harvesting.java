@@ -35,6 +35,25 @@ public sealed interface Harvesting extends Fact {
     }
 
     @Act(
+            word = "look-over",
+            name = "harvest.beds-looked-over",
+            help = "Look beds over before harvest: droppings, tracks, floods, waiting days.",
+            example = "did look-over N1 --droppings no --animals no --decided \"picked\"")
+    record BedsLookedOver(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("whether droppings were seen") @Nullable Boolean droppings,
+
+            @Asks("whether animals had been in, or tracks were seen") @Nullable
+            Boolean animals,
+
+            @Asks("what else was seen: flood, broken glass, waiting days not over") @Nullable
+            String seen,
+
+            @Asks("what was decided: picked, left standing within 1 m …") @Nullable
+            String decided)
+            implements Harvesting {}
+
+    @Act(
             word = "found-lot",
             name = "store.lot-found",
             help = "Enter produce that is in the store when the book begins or a gap is closed.",

@@ -131,6 +131,38 @@ public sealed interface Land extends Fact {
             implements Land {}
 
     @Act(
+            word = "notify-neighbour",
+            name = "land.neighbour-notified",
+            help = "Tell a neighbour of your fields, as to keep sprays away, and what they answered.",
+            example = "did notify-neighbour North --side east --told \"no spraying within 8 m\" --how letter")
+    record NeighbourNotified(
+            @Asks(value = "the field", bare = true) FieldId field,
+            @Asks("which side") @Nullable String side,
+            @Asks("what they were told or asked") String told,
+
+            @Asks("how: by letter, by telephone, a sign …") @Nullable
+            String how,
+
+            @Asks("what they answered; 'nothing' counts") @Nullable
+            String reply)
+            implements Land {}
+
+    @Act(
+            word = "set-wood",
+            name = "land.wood-set",
+            help = "Set wood that touches the soil: posts, bed edging, a frame, new or in place of old.",
+            example = "did set-wood N1 --what \"bed edging, larch\" --treated-wood no")
+    record WoodSet(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("what was set, and of which wood") String what,
+
+            @Asks("yes if the wood is treated, no if not") @Nullable
+            Boolean treatedWood,
+
+            @Asks("with what it is treated") @Nullable String treatedWith)
+            implements Land {}
+
+    @Act(
             word = "report-incident",
             name = "land.incident-reported",
             help = "Drift, flood, animals or a prohibited substance on beds: tell your certifier at once.",

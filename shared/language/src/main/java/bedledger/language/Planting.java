@@ -56,6 +56,28 @@ public sealed interface Planting extends Fact {
             implements Planting {}
 
     @Act(
+            word = "pot-up",
+            name = "trays.potted-up",
+            help = "Set plants of some trays into pots or larger cells; say how many, and how many were thrown away.",
+            example =
+                    "did pot-up LE-0301 --plants 480 --discarded 32 --into \"9 cm pots\" --potting-mix \"Own potting mix\"")
+    record TraysPottedUp(
+            @Asks(value = "the trays", bare = true) TrayId batch,
+
+            @Asks(value = "plants potted up", least = 0) @Nullable
+            Integer plants,
+
+            @Asks(value = "plants thrown away", least = 0) @Nullable
+            Integer discarded,
+
+            @Asks("into what") @Nullable String into,
+
+            @Asks("the potting mix, as listed") @Nullable MaterialName pottingMix,
+
+            @Asks("where they stand now") @Nullable String where)
+            implements Planting {}
+
+    @Act(
             word = "transplant",
             name = "crop.transplanted",
             revision = 2,
@@ -92,14 +114,40 @@ public sealed interface Planting extends Fact {
     @Act(
             word = "stake",
             name = "crop.staked",
+            revision = 2,
             help = "Stake, string or trellis a crop; say whether the edible part is kept clear of the soil.",
-            example = "did stake N5 --crop tomato --clear-of-soil yes")
+            example = "did stake N5 --crop tomato --clear-of-soil yes --material \"oak stakes\" --treated-wood no")
     record Staked(
             @Asks(value = "the beds", bare = true) List<BedId> beds,
             @Asks("the crop") CropName crop,
 
             @Asks("yes if the edible part is kept clear of the soil") @Nullable
-            Boolean clearOfSoil)
+            Boolean clearOfSoil,
+
+            @Asks("what stakes, strings or trellis are made of") @Nullable
+            String material,
+
+            @Asks("wood in the soil: yes if it is treated, no if not") @Nullable
+            Boolean treatedWood,
+
+            @Asks("treated wood: with what") @Nullable String treatedWith)
+            implements Planting {}
+
+    @Act(
+            word = "thin",
+            name = "crop.thinned",
+            help = "Thin a crop, or fill its gaps.",
+            example = "did thin N5 --crop carrot --spacing 4cm")
+    record CropThinned(
+            @Asks(value = "the beds", bare = true) List<BedId> beds,
+            @Asks("the crop") CropName crop,
+
+            @Asks("distance in the row afterwards") @Nullable
+            Length spacing,
+
+            @Asks(value = "plants taken out") @Nullable Integer removed,
+
+            @Asks(value = "plants set into gaps") @Nullable Integer added)
             implements Planting {}
 
     @Act(

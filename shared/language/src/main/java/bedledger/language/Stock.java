@@ -9,6 +9,7 @@ public sealed interface Stock extends Fact {
     @Act(
             word = "receive-seed",
             name = "seed.received",
+            revision = 2,
             help = "Enter seed, planting stock or bought plants as they come in.",
             example =
                     "did receive-seed PA-4 --crop carrot --quantity 100g --supplier \"Hill Seeds\" --organic no --treatment"
@@ -42,12 +43,21 @@ public sealed interface Stock extends Fact {
             @Asks("certificate number or where it is kept") @Nullable
             String certificate,
 
-            @Asks("receipt or invoice") @Nullable String receipt)
+            @Asks("receipt or invoice") @Nullable String receipt,
+
+            @Asks("the variety") @Nullable String variety,
+
+            @Asks("yes if it is to stand for years, as asparagus or strawberry") @Nullable
+            Boolean perennial,
+
+            @Asks("the supplier's word that it is not genetically engineered, and where it is kept") @Nullable
+            String notEngineered)
             implements Stock {}
 
     @Act(
             word = "list-material",
             name = "material.listed",
+            revision = 2,
             help = "List an input with its maker, make-up and proof of approval before it is used.",
             example =
                     "did list-material \"Feather meal 13-0-0\" --maker \"Plain Mills\" --approval \"certifier's letter\"")
@@ -71,7 +81,10 @@ public sealed interface Stock extends Fact {
             @Asks("dry share of fresh weight") @Nullable Share dry,
 
             @Asks("who approved it, when, and where the proof is kept") @Nullable
-            String approval)
+            String approval,
+
+            @Asks("registration or authorisation number, of what is sprayed") @Nullable
+            String registration)
             implements Stock {}
 
     @Act(
@@ -134,5 +147,19 @@ public sealed interface Stock extends Fact {
 
             @Asks("how much there is; 0kg if none") Amount quantity,
             @Asks("where") @Nullable String where)
+            implements Stock {}
+
+    @Act(
+            word = "lose-material",
+            name = "material.lost",
+            help = "Enter material that was spoiled, spilt, sent back or thrown away.",
+            example = "did lose-material \"Feather meal 13-0-0\" --quantity 5kg --cause \"wet bag\" --to compost")
+    record MaterialLost(
+            @Asks(value = "the material, as listed", bare = true)
+            MaterialName material,
+
+            @Asks("how much") Amount quantity,
+            @Asks("why: spoiled, spilt, sent back …") String cause,
+            @Asks("where it went") @Nullable String to)
             implements Stock {}
 }

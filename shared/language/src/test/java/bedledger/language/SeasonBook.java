@@ -82,7 +82,8 @@ public final class SeasonBook {
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException(word + " does not ask for " + name));
             String value = option.substring(option.indexOf('=') + 1);
-            boolean wordy = java.util.Set.<Class<?>>of(String.class, Condition.class, MaterialName.class)
+            boolean wordy = java.util.Set.<Class<?>>of(
+                            String.class, Condition.class, MaterialName.class, Feedstock.class)
                     .contains(ask.type());
             String apart = wordy ? "\\s*;\\s*" : "\\s+";
             texts.put(name, ask.list() ? Arrays.asList(value.split(apart)) : List.of(value));

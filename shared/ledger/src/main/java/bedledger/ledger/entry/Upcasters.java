@@ -17,7 +17,17 @@ final class Upcasters {
 
     private static final Map<Step, UnaryOperator<JsonNode>> STEPS = Map.of(
             // Revision 2 may name the trays; revision 1 did not ask for them.
-            new Step("crop.transplanted", 1), UnaryOperator.identity());
+            new Step("crop.transplanted", 1), UnaryOperator.identity(),
+            // Revision 2 may say how much of each feedstock went in; revision 1 had names only.
+            new Step("pile.built", 1), UnaryOperator.identity(),
+            // Revision 2 may say what stakes are made of and whether wood is treated.
+            new Step("crop.staked", 1), UnaryOperator.identity(),
+            // Revision 2 may give the variety, whether it stands for years, and the word on genetic engineering.
+            new Step("seed.received", 1), UnaryOperator.identity(),
+            // Revision 2 may give the registration number.
+            new Step("material.listed", 1), UnaryOperator.identity(),
+            // Revision 2 may give growth stage and wind.
+            new Step("care.sprayed", 1), UnaryOperator.identity());
 
     static JsonNode upToDate(ActKind kind, int revision, JsonNode stored) {
         if (revision < 1 || revision > kind.revision()) {

@@ -15,6 +15,9 @@ public final class MemberNames {
     public static final String RETURNED = "returned.csv";
     public static final String LOTS = "lots.csv";
     public static final String REPORT = "report.html";
+    /** The report on paper; a long report has none. */
+    public static final String PAPER = "report.pdf";
+
     public static final String DOCUMENTS = "documents/";
 
     /** What every packet holds, in the order it is written. */
@@ -30,7 +33,7 @@ public final class MemberNames {
 
     /** Whether a packet can have a file of this name. */
     public static boolean allowed(String name) {
-        return ALWAYS.contains(name) || name.equals(CONSISTENCY) || isDocument(name);
+        return ALWAYS.contains(name) || name.equals(CONSISTENCY) || name.equals(PAPER) || isDocument(name);
     }
 
     public static boolean isDocument(String name) {

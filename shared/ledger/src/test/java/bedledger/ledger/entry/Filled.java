@@ -30,6 +30,7 @@ final class Filled {
             Map.entry("CropName", List.of("leek", "sweet corn")),
             Map.entry("Density", List.of("1.30g/cm3", "1.4g/cm3")),
             Map.entry("DocumentId", List.of("0f".repeat(32), "1e".repeat(32))),
+            Map.entry("Feedstock", List.of("grass clippings 10.0kg 77% water 45% C 2.40% N", "dry leaves 2m3 C:N 54")),
             Map.entry("FieldId", List.of("North", "South")),
             Map.entry("Integer", List.of("2", "3")),
             Map.entry("int", List.of("2", "3")),

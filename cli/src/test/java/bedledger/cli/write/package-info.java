@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.cli.write;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.audit;
+
+import org.jspecify.annotations.NullMarked;

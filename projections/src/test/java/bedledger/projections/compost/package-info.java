@@ -1,0 +1,4 @@
+@NullMarked
+package bedledger.projections.compost;
+
+import org.jspecify.annotations.NullMarked;
