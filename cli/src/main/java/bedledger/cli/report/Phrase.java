@@ -42,11 +42,18 @@ record Phrase(List<Piece> pieces) {
     }
 
     static Phrase joined(List<Phrase> phrases, String between) {
-        Phrase joined = NONE;
+        List<Piece> joined = new ArrayList<>();
+        boolean empty = true;
         for (Phrase each : phrases) {
-            joined = joined.isEmpty() ? each : joined.plus(between).plus(each);
+            if (empty) {
+                joined.clear();
+            } else {
+                joined.add(Piece.plain(between));
+            }
+            joined.addAll(each.pieces);
+            empty &= each.isEmpty();
         }
-        return joined;
+        return new Phrase(joined);
     }
 
     Phrase plus(String text) {
