@@ -5,7 +5,9 @@ import bedledger.language.CropName;
 import bedledger.language.Entry;
 import bedledger.language.Fact;
 import bedledger.language.Harvesting;
+import bedledger.language.Lineage;
 import bedledger.language.LotAmount;
+import bedledger.language.LotId;
 import bedledger.language.Planting;
 import bedledger.language.Selling;
 import bedledger.language.SoldAs;
@@ -17,15 +19,13 @@ import bedledger.projections.findings.MayI;
 import bedledger.projections.findings.Outcome;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import bedledger.language.Lineage;
-import bedledger.language.LotId;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.Set;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -141,8 +141,9 @@ public final class Beforehand {
         Lineage lineage = Lineage.of(may.farm(), may.day());
         Map<LotId, List<Finding>> byLot = new HashMap<>();
         for (Finding finding : findings.all()) {
-            finding.lots().forEach(lot -> byLot.computeIfAbsent(lot, l -> new ArrayList<>())
-                    .add(finding));
+            finding.lots()
+                    .forEach(lot ->
+                            byLot.computeIfAbsent(lot, l -> new ArrayList<>()).add(finding));
         }
         Map<List<Object>, List<Eligibility>> alike = sold.stream()
                 .map(LotAmount::lot)

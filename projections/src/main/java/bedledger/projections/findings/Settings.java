@@ -39,8 +39,8 @@ public record Settings(Set<Reading> on) {
         Map<Reading, Entry> chosen = new EnumMap<>(Reading.class);
         farm.ofKind(BookKeeping.ReadingChosen.class).stream()
                 .filter(entry -> !entry.head().doneOn().isAfter(day))
-                .forEach(entry -> Reading.parse(choice(entry).reading())
-                        .ifPresent(reading -> chosen.put(reading, entry)));
+                .forEach(entry ->
+                        Reading.parse(choice(entry).reading()).ifPresent(reading -> chosen.put(reading, entry)));
         return chosen;
     }
 

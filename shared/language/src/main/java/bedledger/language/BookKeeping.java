@@ -81,7 +81,8 @@ public sealed interface BookKeeping extends Fact {
             word = "choose-reading",
             name = "rules.reading-chosen",
             help = "Choose how a rule is read where certifiers differ; 'bedledger rules' lists the readings.",
-            example = "did choose-reading land-clean-from-same-date --applies no --basis \"certifier's letter of 2025-02-01\"")
+            example =
+                    "did choose-reading land-clean-from-same-date --applies no --basis \"certifier's letter of 2025-02-01\"")
     record ReadingChosen(
             @Asks(value = "the reading, as 'bedledger rules' lists it", bare = true)
             String reading,
