@@ -83,6 +83,7 @@ final class Database implements AutoCloseable {
                     + " meta VARBINARY(16) NOT NULL, leaf BINARY(32) NOT NULL, done_on DATE NOT NULL,"
                     + " place_in_day INT NOT NULL, UNIQUE (act, sequence))");
             sql.execute("CREATE INDEX IF NOT EXISTS entry_by_day ON entry (done_on, place_in_day)");
+            sql.execute("CREATE INDEX IF NOT EXISTS entry_by_name ON entry (name)");
             sql.execute(
                     "CREATE TABLE IF NOT EXISTS touch (place VARCHAR(130), number BIGINT, PRIMARY KEY (place, number))");
             sql.execute("CREATE TABLE IF NOT EXISTS place (place VARCHAR(130) PRIMARY KEY)");
