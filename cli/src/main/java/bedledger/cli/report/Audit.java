@@ -74,7 +74,7 @@ record Audit(
     }
 
     void write(Writer out) throws IOException {
-        new Templates().report().execute(out, this).flush();
+        Templates.ALL.report().execute(out, this).flush();
     }
 
     /** The same as a tagged PDF. */
@@ -86,7 +86,7 @@ record Audit(
         StringWriter page = new StringWriter();
         write(page);
         StringWriter css = new StringWriter();
-        new Templates().compile("paper.mustache").execute(css, this).flush();
+        Templates.ALL.compile("paper.mustache").execute(css, this).flush();
         new Paper(page.toString(), css.toString(), List.of()).write(kept, packing, title.version(), title.made(), out);
     }
 }

@@ -66,14 +66,14 @@ record SeasonsReport(SeasonsTitle title, List<Chapter> chapters, CoefficientsPar
     }
 
     void write(Writer out) throws IOException {
-        new Templates().compile("seasons.mustache").execute(out, this).flush();
+        Templates.ALL.compile("seasons.mustache").execute(out, this).flush();
     }
 
     void writePaper(Paper.Kept kept, OutputStream out) throws IOException {
         StringWriter page = new StringWriter();
         write(page);
         StringWriter css = new StringWriter();
-        new Templates().compile("paper.mustache").execute(css, this).flush();
+        Templates.ALL.compile("paper.mustache").execute(css, this).flush();
         new Paper(page.toString(), css.toString(), drawings()).write(kept, title.version(), title.made(), out);
     }
 }

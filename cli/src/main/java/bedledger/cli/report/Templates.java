@@ -17,7 +17,10 @@ import java.util.List;
  * a line read otherwise than it is written.
  */
 final class Templates extends DefaultMustacheFactory {
-    Templates() {
+    /** One for all: a template keeps how it found each name, which is most of the work of a page. */
+    static final Templates ALL = new Templates();
+
+    private Templates() {
         super("bedledger/cli/report");
         setObjectHandler(new Strict());
     }
