@@ -30,6 +30,7 @@ final class Evidence {
     private final Farm farm;
     private final LocalDate from;
     private final LocalDate day;
+    private final LocalDate begins;
     private final Graph graph;
     private final Gaps gaps;
     private final Lineage lineage;
@@ -43,6 +44,10 @@ final class Evidence {
         this.farm = farm;
         this.from = from;
         this.day = day;
+        this.begins = farm.inForce().stream()
+                .map(entry -> entry.head().doneOn())
+                .min(Comparator.naturalOrder())
+                .orElse(day);
         this.graph = Graph.of(farm, day);
         this.gaps = Gaps.of(farm, from, day);
         this.lineage = Lineage.of(farm, day);
@@ -68,6 +73,11 @@ final class Evidence {
 
     LocalDate day() {
         return day;
+    }
+
+    /** The first day of which the book tells anything at all. */
+    LocalDate begins() {
+        return begins;
     }
 
     Graph graph() {

@@ -4,18 +4,19 @@ import bedledger.language.BedId;
 import bedledger.language.Entry;
 import bedledger.language.Harvesting;
 import bedledger.language.LotId;
-import bedledger.language.Stock;
 import bedledger.projections.findings.Finding;
 import bedledger.projections.findings.Outcome;
 import bedledger.projections.gaps.Gap;
 import bedledger.projections.trace.Node;
 import bedledger.projections.trace.Trace;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -24,6 +25,9 @@ import java.util.stream.Stream;
 /** One trace-back, link by link: what the record holds, and what is open, by its own shape, by the findings and by the gaps. */
 final class TraceBack {
     private static final int SHOWN = 3;
+    /** 7 CFR 205.202(b), as the link is called. */
+    private static final int YEARS = 3;
+
     private final Evidence evidence;
     private final Behind behind;
     private final Node start;
@@ -72,10 +76,17 @@ final class TraceBack {
             });
         }
         back.stream().filter(node -> node.kind() == Node.Kind.WASHING).forEach(node -> entries.addAll(node.entries()));
-        String washed = back.stream().anyMatch(node -> node.kind() == Node.Kind.WASHING)
-                ? "; " + names(kind(Node.Kind.WASHING))
-                : "; no washing on record";
-        return answer(ChainLink.LOT, list(lots) + (lots.isEmpty() ? "no lot" : washed), entries, open);
+        boolean washed = back.stream().anyMatch(node -> node.kind() == Node.Kind.WASHING);
+        if (!washed && !lots.isEmpty()) {
+            open.add(new Question(
+                    Outcome.ASK,
+                    "No washing of " + list(lots) + " is on record; that is not the same as not washed.",
+                    "Say to the inspector whether and where it was washed, or enter it: did wash.",
+                    List.copyOf(entries),
+                    ""));
+        }
+        String wash = washed ? "; " + names(kind(Node.Kind.WASHING)) : "; no washing on record";
+        return answer(ChainLink.LOT, list(lots) + (lots.isEmpty() ? "no lot" : wash), entries, open);
     }
 
     private LinkAnswer harvest() {
@@ -140,7 +151,7 @@ final class TraceBack {
                 .toList();
         LinkAnswer answer = answer(
                 ChainLink.SEED,
-                some(seed.stream().map(this::proof).toList(), "no seed lot and no trays on record"),
+                some(seed.stream().map(Node::said).toList(), "no seed lot and no trays on record"),
                 entries(seed),
                 List.of());
         List<Question> open = new ArrayList<>(answer.open());
@@ -159,20 +170,6 @@ final class TraceBack {
         return new LinkAnswer(ChainLink.SEED, answer.says(), answer.entries(), open);
     }
 
-    /** A seed lot with its certificate, or the search made for an organic one. */
-    private String proof(Node seed) {
-        return evidence.farm().ofKind(Stock.SeedReceived.class).stream()
-                .map(entry -> (Stock.SeedReceived) entry.fact())
-                .filter(received -> received.seedLot().key().equals(seed.id()))
-                .findFirst()
-                .map(received -> seed.said()
-                        + (received.certificate() == null ? "" : ", certificate " + received.certificate())
-                        + (received.suppliersAsked() == null
-                                ? ""
-                                : ", " + received.suppliersAsked() + " suppliers asked"))
-                .orElse(seed.said());
-    }
-
     private LinkAnswer inputs() {
         List<Node> inputs = kind(Node.Kind.INPUT);
         List<Question> open = new ArrayList<>();
@@ -185,11 +182,27 @@ final class TraceBack {
                     List.of(),
                     ""));
         }
+        beforeTheBook().ifPresent(open::add);
         return answer(
                 ChainLink.INPUTS,
                 some(inputs.stream().map(Node::name).toList(), "none on record"),
                 entries(inputs),
                 open);
+    }
+
+    /** Three years before the first harvest asked about are more than a young book can tell of. */
+    private Optional<Question> beforeTheBook() {
+        Optional<LocalDate> picked =
+                harvests().stream().map(entry -> entry.head().doneOn()).min(Comparator.naturalOrder());
+        return picked.map(day -> day.minusYears(YEARS))
+                .filter(from -> evidence.begins().isAfter(from))
+                .map(from -> new Question(
+                        Outcome.ASK,
+                        "The book tells of no day before " + evidence.begins() + ": what was put on " + list(beds())
+                                + " from " + from + " until then is not in it.",
+                        "Show the papers of that time: spray books, receipts, the word of whoever worked the land.",
+                        List.of(),
+                        ""));
     }
 
     private LinkAnswer land() {

@@ -84,7 +84,8 @@ record ApplicationRecorded(RuleSheet sheet) implements Rule {
             String which = all.size() == 1 ? "its one use says" : "each of its " + all.size() + " uses says";
             return draft.says(
                     Outcome.MET,
-                    Wording.capital(subject) + ": " + which + " on which day and beds, how much, and by whom.");
+                    Wording.capital(subject) + ": " + which
+                            + " on which day and beds, how much, and by whom, by short id; the address is not looked for.");
         }
         String lacks = lacking.stream()
                 .map(one -> one.done().day() + " (#" + one.done().number() + ") " + String.join(" and ", one.lacks()))

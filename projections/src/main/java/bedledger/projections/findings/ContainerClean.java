@@ -5,9 +5,11 @@ import bedledger.language.Harvesting;
 import bedledger.language.LotId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Used containers held nothing that could harm the produce, or were cleaned: 7 CFR 205.272(b). */
 record ContainerClean(RuleSheet sheet) implements Rule {
@@ -51,10 +53,26 @@ record ContainerClean(RuleSheet sheet) implements Rule {
                     treated ? Outcome.NOT_MET : Outcome.INCOMPLETE,
                     "they held " + held + ", and no cleaning is recorded");
         }
+        Done<Harvesting.EquipmentCleaned> last = cleaned.get(cleaned.size() - 1);
+        boolean ofThese =
+                cleaned.stream().anyMatch(clean -> isAfter(held, clean.fact().after()));
         return new Answer(
-                treated ? Outcome.ASK : Outcome.MET,
-                "they held " + held + ", and containers were cleaned on "
-                        + cleaned.get(cleaned.size() - 1).day());
+                treated ? Outcome.ASK : ofThese ? Outcome.MET : Outcome.INCOMPLETE,
+                "they held " + held + ", and containers were cleaned on " + last.day()
+                        + (ofThese ? "" : afterWhat(last.fact().after())));
+    }
+
+    /** Whether a cleaning is recorded as one after what the containers held. */
+    private static boolean isAfter(String held, @Nullable String after) {
+        String was = held.strip().toLowerCase(Locale.ROOT);
+        String then = after == null ? "" : after.strip().toLowerCase(Locale.ROOT);
+        return !then.isEmpty() && !was.contains("unknown") && (then.contains(was) || was.contains(then));
+    }
+
+    private static String afterWhat(@Nullable String after) {
+        return after == null
+                ? "; whether after that is not recorded"
+                : " after " + after + "; no cleaning after that is recorded";
     }
 
     private Finding finding(Inquiry inquiry, List<Done<Harvesting.LotPacked>> all) {

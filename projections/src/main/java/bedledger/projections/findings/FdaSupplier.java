@@ -21,7 +21,26 @@ record FdaSupplier(RuleSheet sheet) implements Rule {
     /** Compost that holds something from animals, or is not said to hold none. */
     private static boolean bought(Inquiry inquiry, MaterialName material) {
         List<String> texts = inquiry.texts(material);
-        return texts.stream().anyMatch(Said.COMPOST::in) && texts.stream().anyMatch(Ingredients::animal);
+        return texts.stream().anyMatch(Said.COMPOST::in)
+                && texts.stream().anyMatch(Ingredients::animal)
+                && !ofOwnCompost(inquiry, material);
+    }
+
+    /** A mix made here of a pile, or of bought compost: pile and compost are judged themselves. */
+    private static boolean ofOwnCompost(Inquiry inquiry, MaterialName material) {
+        List<Done<Stock.MixMade>> made = made(inquiry, material);
+        return !made.isEmpty()
+                && made.stream()
+                        .allMatch(mix -> mix.fact().pile() != null
+                                || mix.fact().materials().stream()
+                                        .flatMap(part -> inquiry.texts(part).stream())
+                                        .anyMatch(Said.COMPOST::in));
+    }
+
+    private static List<Done<Stock.MixMade>> made(Inquiry inquiry, MaterialName material) {
+        return inquiry.done(material, Stock.MixMade.class).stream()
+                .filter(mix -> mix.fact().mix().equals(material))
+                .toList();
     }
 
     private Finding finding(Inquiry inquiry, MaterialName material, List<MaterialUse> uses) {
@@ -40,6 +59,16 @@ record FdaSupplier(RuleSheet sheet) implements Rule {
                                 uses.stream().map(MaterialUse::number),
                                 listed.stream().map(Done::number))
                         .toList());
+        List<Done<Stock.MixMade>> made = made(inquiry, material);
+        if (!made.isEmpty()) {
+            return draft.restsOn(made.stream().map(Done::number).toList())
+                    .settledBy(
+                            "Correct the making of it with --pile, or with the bought compost among its --materials.")
+                    .says(
+                            Outcome.INCOMPLETE,
+                            material
+                                    + ", made here, is said to hold compost: from which pile or supplier is not recorded.");
+        }
         boolean fresh = paper.isPresent() && !paper.get().plusYears(1).isBefore(last.day());
         if (paper.isPresent()) {
             draft.counting(last.day() + " is " + (fresh ? "within" : "beyond") + " a year of " + paper.get());

@@ -4,11 +4,14 @@ import bedledger.language.BedId;
 import bedledger.language.CropName;
 import bedledger.language.FieldId;
 import bedledger.language.Harvesting;
+import bedledger.language.Land;
 import bedledger.language.LotId;
+import bedledger.language.SoldAs;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +68,7 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
         picks.stream()
                 .sorted(Comparator.comparing(Pick::day)
                         .thenComparing(pick -> pick.harvest().number()))
-                .map(pick -> judged(history, pick))
+                .map(pick -> doubted(inquiry, history, judged(history, pick)))
                 .forEach(judged -> together.computeIfAbsent(judged.together(), key -> new ArrayList<>())
                         .add(judged));
         return together.values().stream().map(judged -> finding(inquiry, history, judged));
@@ -89,6 +92,31 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
         String early = sum + "; " + pick.day() + " is " + Wording.days(ChronoUnit.DAYS.between(pick.day(), clean))
                 + " before it";
         return new Judged(pick, applied.isPresent() ? Outcome.NOT_MET : Outcome.INCOMPLETE, what, early);
+    }
+
+    /** Land that is clean as declared is in question after drift, whatever the certifier was told. */
+    private static Judged doubted(Inquiry inquiry, LandHistory history, Judged judged) {
+        if (judged.outcome() != Outcome.MET) {
+            return judged;
+        }
+        return drift(inquiry, history, judged.pick())
+                .map(done -> new Judged(
+                        judged.pick(),
+                        Outcome.ASK,
+                        judged.because() + ", but “" + done.fact().what() + "” is on record for "
+                                + Wording.list(done.fact().beds()) + " on " + done.day() + " (#" + done.number()
+                                + "), and not whether anything prohibited came with it",
+                        judged.arithmetic()))
+                .orElse(judged);
+    }
+
+    private static Optional<Done<Land.IncidentReported>> drift(Inquiry inquiry, LandHistory history, Pick pick) {
+        return inquiry.done(Land.IncidentReported.class).stream()
+                .filter(done -> Said.DRIFT.in(done.fact().what()))
+                .filter(done -> !done.day().isAfter(pick.day()) && pick.day().isBefore(history.cleanFrom(done.day())))
+                .filter(done -> !Collections.disjoint(
+                        done.fact().beds(), pick.harvest().fact().beds()))
+                .max(Comparator.comparing(Done::day));
     }
 
     private Finding finding(Inquiry inquiry, LandHistory history, List<Judged> judged) {
@@ -119,13 +147,27 @@ record LandThreeYears(RuleSheet sheet, Figures figures) implements Rule {
                         .map(one -> one.pick().harvest().number())
                         .toList())
                 .counting(first.arithmetic())
-                .settledBy(settles(first.outcome(), history.field()))
+                .settledBy(alone ? early(inquiry, lots) : settles(first.outcome(), history.field()))
                 .says(first.outcome(), sentence);
+    }
+
+    /** What was sold as not organic is where it belongs; the rule is about what goes out as organic. */
+    private static String early(Inquiry inquiry, List<LotId> lots) {
+        List<Sale> sales = lots.stream()
+                .flatMap(lot -> inquiry.lineage().madeOf(lot).stream())
+                .flatMap(lot -> inquiry.sales(lot).stream())
+                .toList();
+        boolean apart = !sales.isEmpty() && sales.stream().noneMatch(sale -> sale.as() == SoldAs.ORGANIC);
+        return apart
+                ? "No sale of it as organic is on record, and that is as it should be; nor does the rest go out as organic."
+                : "Ask the certifier what becomes of the lot; it does not go out as organic.";
     }
 
     private static String settles(Outcome outcome, FieldId field) {
         return switch (outcome) {
-            case NOT_MET -> "Ask the certifier what becomes of the lot; it does not go out as organic.";
+            case ASK ->
+                "Ask the certifier, with what was sprayed beside it and a residue test, if there is one; then enter what"
+                        + " is known: did declare-land " + field + ".";
             case INCOMPLETE ->
                 "Enter what the land was used for, with its evidence: did declare-land " + field
                         + " --none-since DATE --evidence \"…\", or --last-applied DATE.";

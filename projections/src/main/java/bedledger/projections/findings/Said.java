@@ -43,7 +43,8 @@ enum Said {
     DATABASE,
     PERENNIAL,
     PROHIBITED_IN_WOOD,
-    TREATED_WOOD;
+    TREATED_WOOD,
+    WOOD;
 
     private static final Map<Said, List<Pattern>> WORDS = read();
 

@@ -84,6 +84,9 @@ record StoreBalance(RuleSheet sheet) implements Rule {
         BigDecimal off = counted.subtract(sum.left());
         String apart =
                 sum.apart() == 0 ? "" : " What moved in other units is not counted here (" + sum.apart() + " moves).";
+        String first = before != null || sum.found() || sum.came().signum() == 0
+                ? ""
+                : " No count stands before it: what may have been in store then is not in it.";
         Draft draft = new Draft(sheet, inquiry, count.fact().crop() + " in store", count.day())
                 .restsOn(count.entry())
                 .restsOn(before == null ? List.of() : List.of(before.number()))
@@ -92,13 +95,13 @@ record StoreBalance(RuleSheet sheet) implements Rule {
                         + sum.unit().symbol() + " expected; " + Sum.plain(counted) + " counted");
         String what = Wording.capital(count.fact().crop().name()) + " counted on " + count.day() + ": ";
         if (off.signum() == 0 && apart.isEmpty()) {
-            return draft.says(Outcome.MET, what + "as much as the book expects.");
+            return draft.says(Outcome.MET, what + "as much as the book expects." + first);
         }
         String share = sum.came().signum() > 0
                 ? " ("
                         + Sum.plain(
                                 off.abs().multiply(BigDecimal.valueOf(100)).divide(sum.came(), 2, RoundingMode.HALF_UP))
-                        + " % of what came in)"
+                        + " % of what there was to account for)"
                 : "";
         return draft.settledBy(
                         "Look for a loss, a gift or a sale that was not entered, or a wrong weight. The rule sets no tolerance; the"
@@ -106,7 +109,7 @@ record StoreBalance(RuleSheet sheet) implements Rule {
                 .says(
                         Outcome.ASK,
                         what + Sum.plain(off.abs()) + " " + sum.unit().symbol() + (off.signum() < 0 ? " less" : " more")
-                                + " than the book expects" + share + "." + apart);
+                                + " than the book expects" + share + "." + first + apart);
     }
 
     /** What came in and went out, in one unit. */
@@ -161,15 +164,26 @@ record StoreBalance(RuleSheet sheet) implements Rule {
             return entries;
         }
 
+        boolean found() {
+            return ways.containsKey(LotMove.Way.FOUND);
+        }
+
         boolean nothing() {
             return ways.isEmpty() && !opened;
         }
 
+        /** What came in from outside; what lots took from one another came in once already. */
         BigDecimal came() {
-            return ways.entrySet().stream()
+            BigDecimal all = ways.entrySet().stream()
                     .filter(way -> way.getKey().sign() > 0)
                     .map(Map.Entry::getValue)
                     .reduce(open, BigDecimal::add);
+            return all.subtract(
+                    of(LotMove.Way.INTO_ANOTHER).min(of(LotMove.Way.JOINED).add(of(LotMove.Way.SPLIT_OFF))));
+        }
+
+        private BigDecimal of(LotMove.Way way) {
+            return ways.getOrDefault(way, BigDecimal.ZERO);
         }
 
         BigDecimal left() {

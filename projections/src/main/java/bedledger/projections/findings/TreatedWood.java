@@ -38,9 +38,12 @@ record TreatedWood(RuleSheet sheet) implements Rule {
         return Stream.concat(set, staked).map(wood -> finding(inquiry, wood)).toList();
     }
 
-    /** String, nets and cages are no wood: a staking that says nothing of wood is not judged. */
+    /** String, nets and cages are no wood: a staking that names no wood is not judged. */
     private static boolean saysOfWood(Planting.Staked staked) {
-        return staked.treatedWood() != null || staked.treatedWith() != null || Said.TREATED_WOOD.in(staked.material());
+        return staked.treatedWood() != null
+                || staked.treatedWith() != null
+                || Said.TREATED_WOOD.in(staked.material())
+                || Said.WOOD.in(staked.material());
     }
 
     private Finding finding(Inquiry inquiry, Wood wood) {
@@ -68,6 +71,6 @@ record TreatedWood(RuleSheet sheet) implements Rule {
         return wood.treated() == null
                 ? draft.settledBy("Correct the entry: --treated-wood no, or yes with --treated-with \"…\".")
                         .says(Outcome.INCOMPLETE, what + "whether the wood is treated is not recorded.")
-                : draft.says(Outcome.MET, what + "the wood is not treated.");
+                : draft.says(Outcome.MET, what + "no treated wood, as recorded.");
     }
 }

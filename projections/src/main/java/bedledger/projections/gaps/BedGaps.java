@@ -10,12 +10,16 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Beds of which nothing is written all through the period, and crops of which nothing was written for long. */
 final class BedGaps {
     /** Days after which a standing crop without an entry is worth a question; a judgement, no rule sets it. */
     private static final int QUIET_DAYS = 60;
+
+    private static final Set<Class<?>> UNCOVERED =
+            Set.of(BedWork.ResidueFlailed.class, BedWork.Harrowed.class, BedWork.Tilled.class, BedWork.Tarped.class);
 
     static Stream<Gap> of(Looked looked) {
         List<BedId> beds = looked.farm().beds().stream()
@@ -25,7 +29,29 @@ final class BedGaps {
                 beds.stream().filter(bed -> work(looked, bed).isEmpty()).toList();
         return Stream.concat(
                 silent.isEmpty() ? Stream.empty() : Stream.of(silent(looked, silent)),
-                beds.stream().filter(bed -> !silent.contains(bed)).flatMap(bed -> standing(looked, bed)));
+                Stream.concat(
+                        beds.stream().filter(bed -> !silent.contains(bed)).flatMap(bed -> standing(looked, bed)),
+                        beds.stream().flatMap(bed -> leftCovered(looked, bed))));
+    }
+
+    /** A row cover that was never taken off, over a bed that was worked since as no covered bed can be. */
+    private static Stream<Gap> leftCovered(Looked looked, BedId bed) {
+        BedState.Laid cover = looked.farm().bed(bed).on(looked.day()).rowCover();
+        if (cover == null) {
+            return Stream.empty();
+        }
+        return looked.entries(bed).stream()
+                .filter(entry -> entry.head().doneOn().isAfter(cover.since()))
+                .filter(entry -> UNCOVERED.stream().anyMatch(kind -> kind.isInstance(entry.fact())))
+                .findFirst()
+                .map(worked -> new Gap(
+                        Topic.BEDS,
+                        "bed " + bed + ", " + cover.what(),
+                        "It lies there since " + cover.since() + ", as far as the book says, and the bed was worked on "
+                                + worked.head().doneOn() + ": no entry takes it off.",
+                        "did uncover " + bed + " --on DATE",
+                        List.of(cover.entry(), worked.number())))
+                .stream();
     }
 
     private static boolean isThere(BedState state) {

@@ -51,6 +51,13 @@ final class SeedGaps {
         if (Boolean.TRUE.equals(seed.organic()) && seed.certificate() == null) {
             gaps.add(paper(entry, seed, "It is organic, and no certificate is named.", "--certificate \"WHERE KEPT\""));
         }
+        if (Boolean.FALSE.equals(seed.organic()) && seed.notEngineered() == null) {
+            gaps.add(paper(
+                    entry,
+                    seed,
+                    "It is not organic, and no word of the supplier is named that it is not genetically engineered.",
+                    "--not-engineered \"WHERE KEPT\""));
+        }
         if (seed.form() == null && seed.quantity().quantity().unit() == bedledger.language.Unit.PLANT) {
             gaps.add(paper(
                     entry,

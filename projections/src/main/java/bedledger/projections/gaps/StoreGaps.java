@@ -106,9 +106,9 @@ final class StoreGaps {
                 : Stream.of(new Gap(
                         Topic.HARVEST,
                         crop,
-                        amounts(open) + " is left on paper ("
+                        "Left on paper: " + amounts(open) + " ("
                                 + Looked.list(open.stream().map(LotAccount::lot).toList())
-                                + "), and the store was not counted since " + last + ".",
+                                + "). After the last move, on " + last + ", no count is on record.",
                         "did count " + Looked.typed(crop) + " --quantity AMOUNT --on DATE",
                         Looked.numbers(open.stream()
                                 .flatMap(lot -> lot.moves().stream())

@@ -56,6 +56,12 @@ final class RaisingLinks {
         said.add(seed.supplier() == null ? "supplier not recorded" : "from " + seed.supplier());
         said.add(seed.organic() == null ? "organic or not: not recorded" : seed.organic() ? "organic" : "not organic");
         said.add(seed.receipt() == null ? "no receipt named" : "receipt " + seed.receipt());
+        if (seed.certificate() != null) {
+            said.add("certificate " + seed.certificate());
+        }
+        if (seed.suppliersAsked() != null) {
+            said.add(seed.suppliersAsked() + (seed.suppliersAsked() == 1 ? " supplier" : " suppliers") + " asked");
+        }
         return String.join(", ", said);
     }
 

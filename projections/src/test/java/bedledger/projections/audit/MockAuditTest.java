@@ -206,6 +206,40 @@ class MockAuditTest {
         assertThat(link(answer, ChainLink.INPUTS).outcome()).isEqualTo(Outcome.ASK);
     }
 
+    @Test
+    void doesNotTakeSilenceOfWashingForAnAnswer() {
+        MockAudit audit = audit(farm(LINES));
+        TraceAnswer answer = audit.trace(named(audit.traceable(), "invoice 1").thing());
+        assertThat(link(answer, ChainLink.LOT).outcome()).isEqualTo(Outcome.ASK);
+        List<String> washed = new ArrayList<>(LINES);
+        washed.add("2026-07-12 wash 2026/CA-1 --water well");
+        MockAudit other = audit(farm(washed));
+        TraceAnswer clear = other.trace(named(other.traceable(), "invoice 1").thing());
+        assertThat(link(clear, ChainLink.LOT).open())
+                .extracting(Question::says)
+                .noneMatch(says -> says.startsWith("No washing"));
+    }
+
+    /** A book begun in spring tells nothing of the three years before a harvest in summer. */
+    @Test
+    void aYoungBookDoesNotAnswerForThreeYearsOfInputs() {
+        Farm young = PaperRecord.empty()
+                .write(
+                        "2026-03-01 register-field South --gross 0.05ha",
+                        "2026-03-01 lay-out S1 --field South --length 20m --width 0.75m",
+                        "2026-04-05 spread S1 --manure horse --quantity 5kg",
+                        "2026-04-06 sow S1 --crop carrot",
+                        "2026-08-10 harvest S1 --crop carrot --quantity 9kg --lot 2026/C-1",
+                        "2026-08-11 sell 2026/C-1=9kg --as organic --buyer grocer --invoice 1")
+                .farm();
+        MockAudit audit = audit(young);
+        TraceAnswer answer = audit.trace(named(audit.traceable(), "invoice 1").thing());
+        assertThat(link(answer, ChainLink.INPUTS).open())
+                .extracting(Question::says)
+                .contains(
+                        "The book tells of no day before 2026-03-01: what was put on S1 from 2023-08-10 until then is not in it.");
+    }
+
     /** Sale line with a lot that nothing began: the missing link is named. */
     @Test
     void namesTheLinkThatIsMissing() {

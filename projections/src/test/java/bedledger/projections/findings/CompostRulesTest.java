@@ -50,6 +50,26 @@ class CompostRulesTest {
     }
 
     @Test
+    void aMixMadeOnTheFarmHasNoSupplierToAsk() {
+        String listed =
+                "2024-03-01 list-material \"Own mix\" --composition \"peat, compost, feather meal\" --approval letter";
+        String trays = "2026-03-20 sow-trays T-1 --crop kale --potting-mix \"Own mix\"";
+        String made = "2024-03-02 make-mix \"Own mix\" --materials Peat";
+        String pile = "2023-03-02 build-pile P1 --method windrow";
+
+        assertThat(PaperRecord.of(listed, trays)
+                        .theFindingOf("compost-supplier-fda")
+                        .settles())
+                .startsWith("Ask the supplier");
+        assertThat(PaperRecord.of(listed, made, trays)
+                        .theFindingOf("compost-supplier-fda")
+                        .sentence())
+                .contains("from which pile or supplier is not recorded");
+        assertThat(PaperRecord.of(pile, listed, made + " --pile P1", trays).findingsOf("compost-supplier-fda"))
+                .isEmpty();
+    }
+
+    @Test
     void turnsAfterTheHotDaysDoNotCount() {
         PaperRecord record = windrow(days(15, "140F"), "04", "07", "10", "13", "25");
 

@@ -33,6 +33,7 @@ class InputRulesTest {
         "set-wood N1 --what posts --treated-wood yes --treated-with CCA, NOT_MET",
         "set-wood N1 --what \"creosote railway sleepers\", NOT_MET",
         "stake N1 --crop tomato --material \"treated stakes\", ASK",
+        "stake N1 --crop tomato --material \"oak stakes\", INCOMPLETE",
         "stake N1 --crop tomato --treated-wood no, MET"
     })
     void woodInTheSoilIsJudgedByWhatItIsTreatedWith(String line, Outcome outcome) {

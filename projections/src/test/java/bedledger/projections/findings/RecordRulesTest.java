@@ -137,8 +137,73 @@ class RecordRulesTest {
         String pack = "2026-06-03 pack 2026/KAL-1 --packs 2boxes --size 2kg --containers used --held-before ";
         String clean = "2026-06-02 clean --what \"harvest crates\" --how scrubbed";
 
-        assertThat(of("container-clean", KALE, clean, pack + "apples")).isEqualTo(Outcome.MET);
+        assertThat(of("container-clean", KALE, clean + " --after apples", pack + "apples"))
+                .isEqualTo(Outcome.MET);
         assertThat(of("container-clean", KALE, clean, pack + "fungicide")).isEqualTo(Outcome.ASK);
+    }
+
+    @ParameterizedTest(name = "held {0}, cleaned {1}")
+    @CsvSource({
+        "apples, ''",
+        "apples, --after \"own beets\"",
+        "'\"unknown, from the market\"', --after \"own beets\"",
+        "unknown, --after unknown"
+    })
+    void aCleaningAfterSomethingElseShowsNothing(String held, String after) {
+        assertThat(of(
+                        "container-clean",
+                        KALE,
+                        "2026-06-02 clean --what crates --how scrubbed " + after,
+                        "2026-06-03 pack 2026/KAL-1 --packs 2boxes --size 2kg --containers used --held-before " + held))
+                .isEqualTo(Outcome.INCOMPLETE);
+    }
+
+    /** 10 kg picked, put together and split again, 2 kg short: 20 % of what was picked, not of what went to and fro. */
+    @Test
+    void lotsJoinedAndSplitAreNotCountedTwiceInTheShare() {
+        Finding finding = PaperRecord.of(
+                        "2026-06-01 harvest N1 --crop kale --quantity 6kg --lot 2026/K-0",
+                        "2026-06-01 harvest N1 --crop kale --quantity 4kg --lot 2026/K-1",
+                        "2026-06-02 join-lots 2026/K-0=6kg 2026/K-1=4kg --into 2026/K-2",
+                        "2026-06-03 split-lot 2026/K-2 --into 2026/K-3=6kg",
+                        "2026-06-04 count kale --quantity 8kg")
+                .theFindingOf("store-balance");
+
+        assertThat(finding.sentence()).contains("2 kg less than the book expects (20 % of");
+    }
+
+    @Test
+    void theFirstCountSaysThatNoneStandsBeforeIt() {
+        assertThat(PaperRecord.of(KALE, "2026-06-02 count kale --quantity 3.5kg")
+                        .theFindingOf("store-balance")
+                        .sentence())
+                .endsWith("No count stands before it: what may have been in store then is not in it.");
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "2025-05-12 report-incident N1 --what \"spray drift\" --certifier-told no, ASK",
+        "2025-05-12 report-incident N1 --what \"spray drift\" --certifier-told yes, ASK",
+        "2025-05-12 report-incident N2 --what \"spray drift\" --certifier-told no, MET",
+        "2026-07-12 report-incident N1 --what \"spray drift\" --certifier-told no, MET",
+        "2023-06-01 report-incident N1 --what \"spray drift\" --certifier-told no, MET",
+        "2025-05-12 report-incident N1 --what \"deer tracks\" --certifier-told no, MET"
+    })
+    void landIsInQuestionForThreeYearsAfterDrift(String incident, Outcome outcome) {
+        assertThat(of("land-three-years", "2020-01-02 declare-land North --none-since 2012-01-01", incident, KALE))
+                .isEqualTo(outcome);
+    }
+
+    @ParameterizedTest(name = "sold as {0}: {1}")
+    @CsvSource({"organic, Ask the certifier what becomes of the lot", "not-organic, No sale of it as organic"})
+    void aLotFromLandInTransitionIsToldByHowItWasSold(String as, String settles) {
+        assertThat(PaperRecord.of(
+                                "2020-01-02 declare-land North --last-applied 2025-05-01",
+                                KALE,
+                                "2026-06-02 sell 2026/KAL-1=2kg --as " + as)
+                        .theFindingOf("land-three-years")
+                        .settles())
+                .startsWith(settles);
     }
 
     /** The enforcement rule is kept from 2024-03-19 on; before, tags were not asked for so. */

@@ -96,11 +96,30 @@ class GapsTest {
     }
 
     @Test
+    void asksForTheWordThatSeedIsNotEngineeredWhereItIsNotOrganic() {
+        Gap gap = about(Topic.SEED, "genetically engineered").orElseThrow();
+        assertThat(gap.subject()).isEqualTo("seed lot OA-1, oat");
+        assertThat(gap.command()).contains("--not-engineered");
+    }
+
+    @Test
+    void namesACoverThatLiesOnABedWorkedSince() {
+        book.on("2025-05-02").did("cover", "beds=N1 N2", "material=net");
+        assertThat(about(Topic.BEDS, "no entry takes it off")).isEmpty();
+        book.on("2025-09-20").did("flail", "beds=N1");
+        Gap gap = about(Topic.BEDS, "no entry takes it off").orElseThrow();
+        assertThat(gap.subject()).isEqualTo("bed N1, net");
+        book.on("2025-09-19").did("uncover", "beds=N1");
+        assertThat(about(Topic.BEDS, "no entry takes it off")).isEmpty();
+    }
+
+    @Test
     void asksForACountOfWhatIsLeftOnPaper() {
-        assertThat(about(Topic.HARVEST, "left on paper").orElseThrow().says())
-                .isEqualTo("15 kg is left on paper (2025/LE-A), and the store was not counted since 2025-09-12.");
+        assertThat(about(Topic.HARVEST, "Left on paper").orElseThrow().says())
+                .isEqualTo(
+                        "Left on paper: 15 kg (2025/LE-A). After the last move, on 2025-09-12, no count is on record.");
         book.on("2025-09-30").did("count", "crop=leek", "quantity=44kg");
-        assertThat(about(Topic.HARVEST, "left on paper")).isEmpty();
+        assertThat(about(Topic.HARVEST, "Left on paper")).isEmpty();
     }
 
     @Test

@@ -111,7 +111,8 @@ class RecordsAndBalanceTest {
         assertThat(finding.outcome()).isEqualTo(Outcome.ASK);
         assertThat(finding.arithmetic())
                 .isEqualTo("520 harvested + 40 found − 470 sold − 35 lost = 55 kg expected; 52 counted");
-        assertThat(finding.sentence()).contains("3 kg less than the book expects (0.54 % of what came in)");
+        assertThat(finding.sentence())
+                .contains("3 kg less than the book expects (0.54 % of what there was to account for)");
     }
 
     /**
