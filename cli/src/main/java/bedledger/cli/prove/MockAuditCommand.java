@@ -29,7 +29,7 @@ import picocli.CommandLine.Option;
         name = "bedledger mock-audit",
         sortOptions = false,
         description = {
-            "Pick sales and lots to trace back, and crops and inputs to balance, by lot and weighted to risk, and answer"
+            "Pick sales and lots to trace back, and crops and inputs to balance, drawn at random and weighted to risk, and answer"
                     + " them from the book, with the time each answer took.",
             "Exit code 0 when it was run, whatever it found."
         },

@@ -39,7 +39,7 @@ final class MockAuditText {
                 "",
                 "Picked " + view.traces().size() + " of " + view.traceable().things() + " sales and lots, and "
                         + view.balances().size() + " of " + view.balanceable().things()
-                        + " crops and inputs, by lot, weighted to risk. The weights are our judgement (table "
+                        + " crops and inputs, drawn at random, weighted to risk. The weights are our judgement (table "
                         + view.weights() + ").");
         for (int at = 0; at < view.traces().size(); at++) {
             print(at + 1, view.traces().get(at));

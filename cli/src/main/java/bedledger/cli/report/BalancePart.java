@@ -8,15 +8,18 @@ import bedledger.language.LotId;
 import bedledger.language.LotMove;
 import bedledger.language.MaterialName;
 import bedledger.language.NaturalOrder;
+import bedledger.projections.balance.Balance;
 import bedledger.projections.balance.CropBalance;
 import bedledger.projections.balance.MaterialBalance;
 import bedledger.projections.balance.Plausible;
 import bedledger.projections.stock.StockMoves;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -120,12 +123,32 @@ final class BalancePart {
         if (to.isBefore(asked.day())) {
             remarks.add(after(balanced.crop(), to));
         }
+        byLot(balanced).ifPresent(remarks::add);
         balanced.oversold()
                 .forEach(lot -> remarks.add(Phrase.strong("More went out than it held")
                         .plus(": ")
                         .plus(asked.links().place(lot.lot()))
                         .plus(", " + lot.left().orElseThrow() + " on paper.")));
         return remarks;
+    }
+
+    /** A balance from count to count may agree while the lots say otherwise: both sums are told. */
+    private static Optional<Phrase> byLot(CropBalance balanced) {
+        Balance balance = balanced.balance();
+        List<LotAccount.Left> left =
+                balanced.lots().stream().flatMap(lot -> lot.left().stream()).toList();
+        boolean alike = left.stream()
+                .allMatch(each -> each.unit() == balance.unit() && each.apart().isEmpty());
+        BigDecimal sum = left.stream().map(LotAccount.Left::number).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return balance.closing()
+                .filter(count -> alike && count.number().compareTo(sum) != 0)
+                .map(count -> Phrase.strong("By lot")
+                        .plus(": " + quantity(sum, balance) + " is left on paper in all lots together, and "
+                                + quantity(count.number(), balance) + " was counted on " + count.day() + "."));
+    }
+
+    private static String quantity(BigDecimal number, Balance balance) {
+        return BalanceTable.number(number) + " " + balance.unit().symbol();
     }
 
     /** A balance ends with the last count; what lies between it and the day asked is said, not guessed. */

@@ -1,6 +1,9 @@
 package bedledger.cli.report;
 
+import bedledger.language.Entry;
 import bedledger.language.Place;
+import bedledger.language.Selling;
+import bedledger.language.SoldAs;
 import bedledger.projections.trace.Branch;
 import bedledger.projections.trace.Graph;
 import bedledger.projections.trace.Link;
@@ -13,7 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The newest sales, each traced back to lots, beds, seed, inputs and land. */
+/** The newest sales, those as organic before others, each traced back to lots, beds, seed, inputs and land. */
 final class TracePart {
     /** So many an inspector is likely to try; every other sale, lot or seed lot can be asked for. */
     private static final int SALES = 3;
@@ -57,7 +60,8 @@ final class TracePart {
     List<Sale> newest() {
         List<Node> sales = graph.nodes().stream()
                 .filter(TracePart::isSale)
-                .sorted(Comparator.comparing(this::day)
+                .sorted(Comparator.comparing(this::isOrganic)
+                        .thenComparing(this::day)
                         .thenComparing(TracePart::last)
                         .reversed())
                 .limit(SALES)
@@ -76,8 +80,17 @@ final class TracePart {
         return traced;
     }
 
+    /** What is sold as organic is asked about first. */
+    private boolean isOrganic(Node sale) {
+        return entry(sale).fact() instanceof Selling.Sold sold && sold.as() == SoldAs.ORGANIC;
+    }
+
     private LocalDate day(Node sale) {
-        return asked.farm().written().get((int) last(sale) - 1).head().doneOn();
+        return entry(sale).head().doneOn();
+    }
+
+    private Entry entry(Node sale) {
+        return asked.farm().written().get((int) last(sale) - 1);
     }
 
     private static long last(Node sale) {

@@ -48,6 +48,16 @@ class PacketTest {
     }
 
     @Test
+    void theTableOfLotsAddsUpAndNamesWhatALotWasMadeOf() throws IOException {
+        farm.run("did join-lots CAR-0812=10kg CAR-0902=2kg --into CAR-S --on 2025-12-31 --book farm");
+        farm.run("did sell CAR-S=3kg --as organic --buyer shop --invoice 301 --on 2025-12-31 --book farm");
+        farm.run("did sell CAR-S=4kg --as not-organic --buyer shop --invoice 302 --on 2025-12-31 --book farm");
+        assertThat(Repacked.of(farm.packet()).text("lots.csv"))
+                .contains(",from,came_in,sold,sold_as,")
+                .contains("2025/CAR-S,carrot,2025-12-31,2025/CAR-0812 2025/CAR-0902,12 kg,7 kg,organic; not-organic,");
+    }
+
+    @Test
     void holdsTheJournalsBytesTheDocumentsAndWhatIsWorkedOut() throws IOException {
         Repacked packet = Repacked.of(farm.packet());
         List<String> names = new ArrayList<>(MemberNames.ALWAYS);
@@ -58,7 +68,8 @@ class PacketTest {
                 .isEqualTo(Files.readAllBytes(folder.resolve("farm/journal.jsonl")));
         assertThat(packet.text("key.txt")).isEqualTo(farm.verifierKey() + "\n");
         assertThat(packet.text("checkpoint.txt")).startsWith("hollow-lane-farm/sample\n25\n");
-        assertThat(packet.text("lots.csv")).contains("2025/CAR-0812,carrot,2025-08-12,96 kg,80 kg,,,,,16 kg,,18 19");
+        assertThat(packet.text("lots.csv"))
+                .contains("2025/CAR-0812,carrot,2025-08-12,K1,96 kg,80 kg,organic,,,,,16 kg,,18 19");
         assertThat(packet.text("beds.csv"))
                 .isEqualTo(farm.run("beds --csv --on 2025-12-31 --book farm").out());
         assertThat(packet.text("returned.csv"))

@@ -104,6 +104,31 @@ class InspectorTest {
                 .contains("Nothing, as far as the book says.");
     }
 
+    /** 30.5 − 32 = −1.5 of one lot and 20 − 8 − 2.5 = 9.5 of the other, before the sale of October. */
+    @Test
+    void whatIsLeftByLotIsHeldAgainstTheCount() {
+        assertThat(Page.text((Element) page.byId("balance").getParentNode()))
+                .contains(
+                        "By lot: 8.0 kg is left on paper in all lots together, and 7.5 kg was counted on 2025-09-30.");
+    }
+
+    @Test
+    void tracesSalesAsOrganicBeforeOthers() {
+        for (String day : List.of("10-03", "10-04", "10-05")) {
+            desk.typed(
+                    "sell LEEK-B=1kg --as not-organic --buyer neighbour --on 2025-" + day + " --written 2025-" + day,
+                    "did",
+                    "-",
+                    "--book",
+                    "farm");
+        }
+        assertThat(desk.report("farm", "--on", "2025-12-31").all("h3").stream()
+                        .filter(heading -> heading.getAttribute("id").startsWith("trace-"))
+                        .map(Page::text)
+                        .limit(2))
+                .containsExactly("invoice 78", "invoice 77");
+    }
+
     @Test
     void theBalanceOfACropIsLaidOutWithTheEntriesBehindEachLine() {
         // 0 + 50.5 − 40 − 2.5 = 8.0 should be there; 7.5 counted; 0.5 short, 0.99 % of 50.5
