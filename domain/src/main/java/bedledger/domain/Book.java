@@ -15,6 +15,7 @@ import bedledger.ledger.store.BookFolder;
 import bedledger.ledger.store.BookUnusable;
 import bedledger.ledger.store.Ledger;
 import java.time.Clock;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -77,10 +78,21 @@ public final class Book implements AutoCloseable {
                 throw new BookUnusable("The first entry of the book in '" + folder.root()
                         + "' does not open a book. Take the journal from your backup.");
             }
+            requireZone(opened);
             return new Book(ledger, clock, ids, opened);
         } catch (RuntimeException failed) {
             ledger.close();
             throw failed;
+        }
+    }
+
+    private static void requireZone(BookKeeping.BookOpened opened) {
+        try {
+            ZoneId.of(opened.timeZone());
+        } catch (DateTimeException unknown) {
+            throw new BookUnusable("The book counts its days in the time zone '" + opened.timeZone()
+                    + "', which this Java does not know; nothing was written. A newer Java may; if none does, the first"
+                    + " entry was changed: bedledger verify.");
         }
     }
 

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,6 +29,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: bedledger inspect packet.zip --since checkpoint-kept-in-spring.txt",
+            "Example: bedledger inspect packet.zip --into plum-tree",
             "Example: bedledger inspect folder-of-packets"
         })
 public final class InspectCommand implements Callable<Integer> {
@@ -58,6 +60,14 @@ public final class InspectCommand implements Callable<Integer> {
             description = "only lines, signature, checkpoints and documents, in little memory: for very large packets")
     boolean sealOnly;
 
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description = "where all agrees, also lay the record into a new folder, to be asked as a book:"
+                    + " trace, balance, gaps, mock-audit …")
+    @Nullable
+    Path into;
+
     @Option(names = "--json", description = "as JSON, by the schema of the same name")
     boolean json;
 
@@ -78,6 +88,9 @@ public final class InspectCommand implements Callable<Integer> {
             throw new Failure(Exit.NO_INPUT, "There is no file or folder '" + target + "'. Check the path.");
         }
         boolean many = Files.isDirectory(path) && !PacketFile.isUnpacked(path);
+        if (into != null && many) {
+            throw new Failure(Exit.USAGE, "--into takes one packet, not a folder of them.");
+        }
         Given given = given(many);
         List<Inspected> packets = many
                 ? new PacketFolder(path, given).inspect()
@@ -94,7 +107,21 @@ public final class InspectCommand implements Callable<Integer> {
         } else {
             new InspectText(around.out()).print(view, many);
         }
+        if (into != null) {
+            copy(path, around.folder().resolve(into), view.agrees());
+        }
         return exit(view);
+    }
+
+    private void copy(Path packet, Path folder, boolean agrees) {
+        if (!agrees) {
+            around.err().println("Nothing was laid into '" + into + "': what does not agree is not to be asked.");
+            return;
+        }
+        AskableCopy.make(packet, folder);
+        around.err()
+                .println("The record is in '" + into
+                        + "', as a book without its key; ask it: bedledger mock-audit --book " + into);
     }
 
     /** What does not agree weighs more than what could not be read: that is named beside it. */

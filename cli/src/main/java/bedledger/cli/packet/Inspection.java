@@ -11,6 +11,7 @@ import bedledger.ledger.packet.NotAPacket;
 import bedledger.ledger.verify.Verdict;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -82,6 +83,15 @@ final class Inspection {
                     "no-book",
                     recorded.get().first().kind().name(),
                     "the opening of a book"));
+            return;
+        }
+        if (zone(opened.get()).isEmpty()) {
+            differences.add(Difference.at(
+                    1,
+                    MemberNames.LINES + ", line 1",
+                    "entry-unreadable",
+                    "the time zone " + SealCheck.shown(opened.get().timeZone()),
+                    "one that this Java knows"));
             return;
         }
         new DocumentCheck(members, recorded.get()).run(differences, said);
@@ -158,8 +168,17 @@ final class Inspection {
     }
 
     private String lastWritten(BookKeeping.BookOpened book) {
-        return recorded.map(all -> LocalDate.ofInstant(all.last().writtenAt(), ZoneId.of(book.timeZone()))
-                        .toString())
+        return zone(book)
+                .flatMap(zone -> recorded.map(
+                        all -> LocalDate.ofInstant(all.last().writtenAt(), zone).toString()))
                 .orElse("");
+    }
+
+    private static Optional<ZoneId> zone(BookKeeping.BookOpened book) {
+        try {
+            return Optional.of(ZoneId.of(book.timeZone()));
+        } catch (DateTimeException unknown) {
+            return Optional.empty();
+        }
     }
 }

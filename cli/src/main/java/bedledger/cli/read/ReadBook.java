@@ -15,6 +15,7 @@ import bedledger.projections.tables.OwnValue;
 import bedledger.projections.tables.Quantity;
 import bedledger.projections.tables.Range;
 import bedledger.projections.tables.Tables;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Collection;
@@ -46,12 +47,24 @@ public record ReadBook(
             throw new Failure(
                     Exit.NO_INPUT, "The book in '" + folder.root() + "' has no first entry. Take it from your backup.");
         }
-        ZoneId zone = ZoneId.of(opened.timeZone());
+        ZoneId zone = zone(opened);
         LocalDate now = LocalDate.ofInstant(around.clock().instant(), zone);
         LocalDate asked = options.asKnownOn == null ? null : day("--as-known-on", options.asKnownOn, now);
         LocalDate today = asked == null ? now : asked;
         List<Entry> known = asked == null ? reader.entries() : writtenBy(reader.entries(), asked, zone);
         return new ReadBook(folder, opened, Farm.of(known), asked, today);
+    }
+
+    private static ZoneId zone(BookKeeping.BookOpened opened) {
+        try {
+            return ZoneId.of(opened.timeZone());
+        } catch (DateTimeException unknown) {
+            throw new Failure(
+                    Exit.REFUSED,
+                    "The book counts its days in the time zone '" + opened.timeZone()
+                            + "', which this Java does not know. A newer Java may; if none does, the first entry was"
+                            + " changed: bedledger verify.");
+        }
     }
 
     /** The longest beginning of the log that was written by the end of the day. */

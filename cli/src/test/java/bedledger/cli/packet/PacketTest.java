@@ -138,6 +138,50 @@ class PacketTest {
     }
 
     @Test
+    void theRecordOfAPacketIsLaidOutToBeAskedAsTheBookIs() throws IOException {
+        Path packet = farm.packet();
+        inspected(0, packet.getFileName().toString(), "--into", "copy");
+        assertThat(folder.resolve("copy/journal.jsonl"))
+                .hasBinaryContent(Files.readAllBytes(folder.resolve("farm/journal.jsonl")));
+        assertThat(folder.resolve("copy/documents/" + document())).exists();
+        for (String question : List.of("gaps", "check", "mock-audit", "beds")) {
+            String[] asked = {question, "--on", "2025-12-31", "--book", "copy", "--json"};
+            String[] ofBook = {question, "--on", "2025-12-31", "--book", "farm", "--json"};
+            SampleFarm.Answer answer = SampleFarm.run(folder, asked);
+            assertThat(answer.err()).as(question).isEmpty();
+            assertThat(answer.out())
+                    .as(question)
+                    .isEqualTo(SampleFarm.run(folder, ofBook).out());
+        }
+        assertThat(SampleFarm.run(folder, "verify", "--book", "copy").exit()).isZero();
+        SampleFarm.Answer again =
+                SampleFarm.run(folder, "inspect", packet.getFileName().toString(), "--into", "copy");
+        assertThat(again.exit()).isEqualTo(Exit.CANNOT_CREATE);
+        assertThat(again.err()).contains("there already and not empty");
+    }
+
+    @Test
+    void aTimeZoneThatThereIsNotIsNamed() throws IOException {
+        Path packet = farm.packet();
+        Repacked.of(packet)
+                .mend(MemberNames.LINES, "America/New_York", "Ameriba/New_York")
+                .write(folder.resolve("zone.zip"));
+        assertThat(inspected(Exit.FOUND_WANTING, "zone.zip")).contains("lines.jsonl, line 1: found the time zone");
+        Path journal = folder.resolve("farm/journal.jsonl");
+        Files.writeString(journal, Files.readString(journal).replace("America/New_York", "Ameriba/New_York"));
+        assertThat(SampleFarm.run(folder, "beds", "--book", "farm").err())
+                .contains("the time zone 'Ameriba/New_York', which this Java does not know");
+    }
+
+    @Test
+    void nothingIsLaidOutOfAPacketThatDoesNotAgree() throws IOException {
+        Path packet = farm.packet();
+        Repacked.of(packet).with("lots.csv", "lot\n").write(folder.resolve("changed.zip"));
+        inspected(Exit.FOUND_WANTING, "changed.zip", "--into", "copy");
+        assertThat(folder.resolve("copy")).doesNotExist();
+    }
+
+    @Test
     void anUnpackedPacketIsInspectedAsWell() throws IOException {
         for (var member : Repacked.of(farm.packet()).members().entrySet()) {
             Path to = folder.resolve("unpacked").resolve(member.getKey());

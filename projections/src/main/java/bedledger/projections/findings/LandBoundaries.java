@@ -5,10 +5,14 @@ import bedledger.language.FieldId;
 import bedledger.language.Land;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Boundaries and buffers against land that is not organic: 7 CFR 205.202(c). The rule sets no width. */
 record LandBoundaries(RuleSheet sheet) implements Rule {
+    private static final List<String> QUARTERS = List.of("north", "east", "south", "west");
+
     private record Side(Outcome outcome, String words) {}
 
     @Override
@@ -41,12 +45,26 @@ record LandBoundaries(RuleSheet sheet) implements Rule {
                             "Field " + field + ": nothing is recorded of what lies beside it, nor of buffers.");
         }
         List<Side> sides = declared.stream().map(LandBoundaries::side).toList();
-        Outcome outcome = Outcome.worst(sides.stream().map(Side::outcome).toList());
+        boolean round = allRound(declared);
+        Outcome outcome = Outcome.worst(
+                Stream.concat(sides.stream().map(Side::outcome), round ? Stream.empty() : Stream.of(Outcome.INCOMPLETE))
+                        .toList());
         return draft.settledBy(settles(outcome))
                 .says(
                         outcome,
                         "Field " + field + ": "
-                                + sides.stream().map(Side::words).collect(Collectors.joining("; ")) + ".");
+                                + sides.stream().map(Side::words).collect(Collectors.joining("; "))
+                                + (round ? "." : "; of the other sides nothing is recorded."));
+    }
+
+    /** Whether every side is spoken of: by name, by number, or as all the others. */
+    private static boolean allRound(List<Done<Land.NeighbourDeclared>> declared) {
+        List<String> sides = declared.stream()
+                .map(one -> one.fact().side().toLowerCase(Locale.ROOT))
+                .toList();
+        return sides.size() >= QUARTERS.size()
+                || sides.stream().anyMatch(Said.ALL_ROUND::in)
+                || QUARTERS.stream().allMatch(quarter -> sides.stream().anyMatch(side -> side.contains(quarter)));
     }
 
     /** Of a side that was declared again, the last word counts. */

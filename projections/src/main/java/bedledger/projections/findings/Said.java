@@ -27,6 +27,7 @@ enum Said {
     DRIFT,
     OWN_OR_ORGANIC,
     NO_RISK_BESIDE,
+    ALL_ROUND,
     TREATED_CONTAINER,
     CONTAINER,
     LABELLED,

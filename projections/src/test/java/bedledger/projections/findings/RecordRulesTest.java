@@ -62,9 +62,10 @@ class RecordRulesTest {
         "--side east --use hay, INCOMPLETE",
         "--side east --use hay --buffer none, NOT_MET",
         "--side east --buffer none, INCOMPLETE",
-        "--side east --use hay --buffer ditch, MET",
-        "--side east --use woods, MET",
-        "--side east --use \"organic wheat\", MET"
+        "--side east --use hay --buffer ditch, INCOMPLETE",
+        "--side \"all round\" --use hay --buffer ditch, MET",
+        "--side \"north east south and west\" --use woods, MET",
+        "--side \"all sides\" --use \"organic wheat\", MET"
     })
     void aStatedNoneIsJudgedAndSilenceIsNot(String said, Outcome outcome) {
         assertThat(of("land-boundaries", "2026-02-01 declare-neighbour North " + said))
@@ -75,7 +76,7 @@ class RecordRulesTest {
     void theLastWordOnASideCounts() {
         Finding finding = PaperRecord.of(
                         "2026-02-01 declare-neighbour North --side east --use hay --buffer none",
-                        "2026-02-01 declare-neighbour North --side west --use woods",
+                        "2026-02-01 declare-neighbour North --side \"all other sides\" --use woods",
                         "2026-04-01 declare-neighbour North --side East --use hay --buffer hedge")
                 .theFindingOf("land-boundaries");
 

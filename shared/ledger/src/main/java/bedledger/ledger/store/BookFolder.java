@@ -3,8 +3,10 @@ package bedledger.ledger.store;
 import bedledger.ledger.journal.Journal;
 import bedledger.ledger.note.VerifierKey;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 
 /**
  * The folder of a book: what lies where in it.
@@ -60,6 +62,13 @@ public record BookFolder(Path root) {
             throw new BookUnusable("The book could not be made in '" + root + "': " + failed.getMessage()
                     + ". Check that the disk is there, writable and not full.");
         }
+    }
+
+    /** Makes a book here of the lines and the checkpoint of another, as they are; throws {@link BookUnusable} where a book is already. */
+    public void lay(VerifierKey key, InputStream lines, byte[] checkpoint) throws IOException {
+        make(key);
+        Files.copy(lines, journal(), StandardCopyOption.REPLACE_EXISTING);
+        Files.write(checkpoints(), checkpoint);
     }
 
     /** An empty journal without a marker is what a creation leaves that was cut short. */
