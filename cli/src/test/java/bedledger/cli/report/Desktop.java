@@ -31,12 +31,18 @@ import java.util.random.RandomGeneratorFactory;
 record Desktop(Path folder) {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-01-02T15:00:00Z"), ZoneOffset.UTC);
 
+    /** A folder among what is built, for books that many tests share. */
+    static Path built(String name) throws IOException {
+        return Files.createTempDirectory(
+                Files.createDirectories(Path.of("target", "books").toAbsolutePath()), name);
+    }
+
     private static final class Demo {
         static final Desktop DESK = made();
 
         private static Desktop made() {
             try {
-                Desktop desk = new Desktop(Files.createTempDirectory("bedledger-report"));
+                Desktop desk = new Desktop(built("report"));
                 desk.run("demo", "farm");
                 return desk;
             } catch (IOException failed) {

@@ -13,7 +13,7 @@ final class FourSeasons {
 
         private static Path made() {
             try {
-                Desktop desk = new Desktop(Files.createTempDirectory("bedledger-seasons"));
+                Desktop desk = new Desktop(Desktop.built("seasons"));
                 desk.run(
                         "new",
                         "heron",
