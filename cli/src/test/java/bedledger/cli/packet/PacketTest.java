@@ -174,6 +174,15 @@ class PacketTest {
     }
 
     @Test
+    void aReadingThatWasChosenIsInTheLinesSoThePacketAgrees() throws IOException {
+        farm.run("did choose-reading land-clean-from-same-date --applies no --basis \"letter of 2025-02-01\""
+                + " --on 2025-12-31 --book farm");
+        Path packet = farm.packet();
+        assertThat(inspected(Exit.OK, packet.getFileName().toString())).contains("Everything agrees.");
+        assertThat(Repacked.of(packet).text(MemberNames.REPORT)).contains("letter of 2025-02-01");
+    }
+
+    @Test
     void nothingIsLaidOutOfAPacketThatDoesNotAgree() throws IOException {
         Path packet = farm.packet();
         Repacked.of(packet).with("lots.csv", "lot\n").write(folder.resolve("changed.zip"));
