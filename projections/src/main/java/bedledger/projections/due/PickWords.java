@@ -10,6 +10,9 @@ import java.util.stream.Collectors;
 public final class PickWords {
     static final String SPRAY = "spray-interval";
     static final String RE_ENTRY = "re-entry";
+
+    private static final int NAMED = 12;
+
     /** What binds whoever eats or picks it, sold as organic or not. */
     private static final Set<String> WHATEVER_IT_IS_SOLD_AS = Set.of(SPRAY, RE_ENTRY);
 
@@ -32,9 +35,10 @@ public final class PickWords {
                 + "]";
     }
 
-    /** "#3 #5"; empty if there are none. */
+    /** "#3 #5", of very many the first and how many more; empty if there are none. */
     public static String numbers(List<Long> entries) {
-        return entries.stream().map(number -> "#" + number).collect(Collectors.joining(" "));
+        String first = entries.stream().limit(NAMED).map(number -> "#" + number).collect(Collectors.joining(" "));
+        return entries.size() <= NAMED ? first : first + " and " + (entries.size() - NAMED) + " more";
     }
 
     private PickWords() {}
