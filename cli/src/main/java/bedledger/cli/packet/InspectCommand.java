@@ -108,13 +108,18 @@ public final class InspectCommand implements Callable<Integer> {
             new InspectText(around.out()).print(view, many);
         }
         if (into != null) {
-            copy(path, around.folder().resolve(into), view.agrees());
+            copy(path, around.folder().resolve(into), packets.get(0));
         }
         return exit(view);
     }
 
-    private void copy(Path packet, Path folder, boolean agrees) {
-        if (!agrees) {
+    private void copy(Path packet, Path folder, Inspected found) {
+        if (!found.kind().equals("packet")) {
+            throw new Failure(
+                    Exit.USAGE,
+                    "--into takes a packet; the proof of one entry holds no record that could be laid out.");
+        }
+        if (!found.agrees()) {
             around.err().println("Nothing was laid into '" + into + "': what does not agree is not to be asked.");
             return;
         }

@@ -207,6 +207,9 @@ class PacketTest {
     @Test
     void theProofOfOneEntryNeedsTheKeyAndNothingElse() throws IOException {
         farm.run("packet --entry 18 --out e.tlog-proof --book farm");
+        assertThat(SampleFarm.run(folder, "inspect", "e.tlog-proof", "--key", farm.verifierKey(), "--into", "copy")
+                        .err())
+                .contains("--into takes a packet");
         assertThat(inspected(Exit.OK, "e.tlog-proof", "--key", farm.verifierKey()))
                 .contains("This entry stood as number 18", "\"lot\":\"2025/CAR-0812\"");
         assertThat(inspected(Exit.FOUND_WANTING, "e.tlog-proof")).contains("--key KEY");
